@@ -1,0 +1,1 @@
+"""Cans: tare, net, what is left."""

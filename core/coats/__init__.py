@@ -1,0 +1,1 @@
+"""Coats: one step on one wall."""

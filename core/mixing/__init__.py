@@ -1,0 +1,1 @@
+"""Mixing by weight: portions, weigh-out, pots."""

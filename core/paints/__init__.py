@@ -1,0 +1,1 @@
+"""Paints and recipes."""

@@ -1,0 +1,1 @@
+"""Waits between steps."""

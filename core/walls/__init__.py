@@ -1,0 +1,1 @@
+"""Walls: shapes, openings, painted area."""

@@ -1,0 +1,1 @@
+"""The Flet app, its store and the generator of the offline site."""

@@ -1,0 +1,1 @@
+"""What only the page can do."""

@@ -1,0 +1,1 @@
+"""Dumb controls shared by screens; they know neither session nor store."""

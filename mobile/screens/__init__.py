@@ -1,0 +1,1 @@
+"""One folder a place, one file a screen."""

@@ -1,0 +1,1 @@
+"""Cans: weighing and what is left."""

@@ -1,0 +1,1 @@
+"""Coats: what dries, what is ready, what is next."""

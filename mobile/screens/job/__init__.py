@@ -1,0 +1,1 @@
+"""Job: schedule, settings, export."""

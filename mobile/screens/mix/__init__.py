@@ -1,0 +1,1 @@
+"""Mix: recipes, weigh-out, pots."""

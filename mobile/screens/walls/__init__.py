@@ -1,0 +1,1 @@
+"""Walls: measuring to scale."""

@@ -1,0 +1,1 @@
+"""What the app knows, and the verbs that change it."""

@@ -1,0 +1,1 @@
+"""What survives: the book and its doors."""
