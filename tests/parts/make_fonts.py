@@ -1,22 +1,22 @@
-"""Make the app's font files from IBM Plex Sans: `python -m tests.parts.make_fonts PACKAGE assets/fonts`.
+"""Make the app's font files: `python -m tests.parts.make_fonts PACKAGE assets/fonts`.
 
-PACKAGE is the unpacked npm package `@ibm/plex-sans` 1.1.0 (`npm pack @ibm/plex-sans@1.1.0`, then
-`tar xf`). The licence (OFL 1.1) reserves the name "Plex", so the subset's family is "Figures".
+PACKAGE is the unpacked npm package `@ibm/plex-sans` 1.1.0, IBM Plex Sans. The licence (OFL 1.1)
+reserves the name "Plex", so the subset's family is "Figures".
 """
 
 import sys
 from pathlib import Path
 from shutil import copyfile
 
-from fontTools.subset import Options, Subsetter, load_font, save_font
-from fontTools.ttLib import TTFont
+from fontTools.subset import Options, Subsetter, load_font, save_font  # type: ignore[import-untyped]
+from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
 FAMILY = "Figures"
 WEIGHTS = {"Regular": "figures-400", "Medium": "figures-500", "SemiBold": "figures-600"}
 LATIN = "".join(map(chr, [*range(0x20, 0x7F), *range(0xA0, 0x180)]))  # Latin-1, Extended-A
 SPACES = "\u2007\u2009\u202f"  # figure, thin, narrow without a break
 DASHES = "\u2010\u2011–—−"
-MARKS = "‘’‚“”„…′″†‡•‹›‰"
+MARKS = "\u2018\u2019\u201a“”„…′″†‡•\u2039\u203a‰"  # the first three are quotes
 FIGURES = "⅓⅔⅛⅜⅝⅞⁰⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉"
 SIGNS = "≤≥≈≠±√∞∑ΔΩμπσ€№™ȘșȚț"
 ARROWS = "←↑→↓✓"
