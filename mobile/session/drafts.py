@@ -1,0 +1,44 @@
+"""What is typed and not kept yet survives too: at most every 0.3 s, and at once on leaving."""
+
+import asyncio
+from collections.abc import Awaitable, Callable
+from contextlib import suppress
+
+PAUSE_S = 0.3
+
+Fields = tuple[tuple[str, str], ...]
+
+
+class Drafts:
+    """The forms that are being typed into, each under its address; `keep` commits them."""
+
+    def __init__(self, keep: Callable[[], Awaitable[None]]) -> None:
+        self._keep = keep
+        self._typed: dict[str, Fields] = {}
+        self._task: asyncio.Task[None] | None = None
+
+    def typed(self, form: str, fields: Fields) -> None:
+        """Take what a form holds now; it is kept within a third of a second."""
+        self._typed[form] = fields
+        if self._task is None or self._task.done():
+            self._task = asyncio.ensure_future(self._soon())
+
+    def waiting(self) -> dict[str, Fields]:
+        """Hand over what is not kept yet; called by the session when it is its turn."""
+        typed, self._typed = self._typed, {}
+        return typed
+
+    def drop(self, forms: tuple[str, ...]) -> None:
+        """Forget what is not kept yet: the form was kept or cleared."""
+        for form in forms:
+            self._typed.pop(form, None)
+
+    async def flush(self) -> None:
+        """Keep what is typed at once."""
+        # A draft that finds no room stays on the screen; keeping the form says so.
+        with suppress(OSError):
+            await self._keep()
+
+    async def _soon(self) -> None:
+        await asyncio.sleep(PAUSE_S)
+        await self.flush()

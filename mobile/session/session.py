@@ -1,0 +1,79 @@
+"""The session: what is known, what was told last, and the one way to change the book.
+
+A verb (one file a place) checks what it was given, builds records and awaits `Session.keep`, which
+is one commit. Only after that do memory and screen change; if the commit fails nothing has changed
+and the person is told. Screens start verbs with `Session.attempt`, so that no failure is silent.
+"""
+
+import asyncio
+from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
+from typing import Protocol, TypeVar
+from uuid import uuid4
+
+import flet as ft
+
+from core.errors import Refused
+from mobile import clock
+from mobile.session.drafts import Drafts
+from mobile.session.known import Known, known_of
+from mobile.store.records import Draft, Record, Undone
+from mobile.words import trouble as words
+
+T = TypeVar("T")
+
+
+class Shelf(Protocol):
+    """What the session asks of the store."""
+
+    def records(self) -> tuple[Record, ...]:
+        """Give all records in the order in which they were first kept."""
+
+    async def keep(self, *records: Record, forget: tuple[str, ...] = ()) -> None:
+        """Commit, then let memory and screens know; forgotten forms lose what waits to be kept."""
+        async with self._turn:
+            await self.shelf.keep(*records, forget=forget)
+            self.drafts.drop(forget)
+            self.shown.known = self.known.after(records, forget)
+
+    async def keep_drafts(self) -> None:
+        """Commit what is typed; no screen has to be drawn anew for it."""
+        async with self._turn:
+            records = tuple(
+                Draft(*self.stamp(form), fields) for form, fields in self.drafts.waiting().items()
+            )
+            if records:
+                await self.shelf.keep(*records)
+                object.__setattr__(self.shown, "known", self.known.after(records))
+
+    def tell(self, said: str, undo: Undo | None = None, *, bad: bool = False) -> None:
+        """Say what happened; it stands until the next thing is said."""
+        self.shown.told = Told(said, undo, bad)
+
+    def hush(self) -> None:
+        """Take the line away."""
+        self.shown.told = None
+
+    async def undo(self) -> None:
+        """Take back what was told last."""
+        told = self.shown.told
+        if told is None or told.undo is None:
+            return
+        taken = tuple(Undone(*self.stamp(), entry) for entry in told.undo.entries)
+        await self.keep(*taken, *told.undo.things, forget=told.undo.forget)
+        self.tell(words.UNDONE)
+
+    async def attempt(self, verb: Awaitable[T], then: Callable[[T], None] | None = None) -> bool:
+        """Await a verb; say it if it fails. `then` follows only if it has happened."""
+        try:
+            result = await verb
+        except Refused as refusal:
+            self.tell(words.refused(refusal), bad=True)
+            return False
+        except OSError as error:
+            self.tell(words.not_kept(error), bad=True)
+            return False
+        if then:
+            then(result)
+        return True
+
