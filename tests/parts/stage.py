@@ -1,0 +1,41 @@
+"""Serve a page of parts under Flet's own server, with the app's fonts, for people and Chromium."""
+
+import json
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+from shutil import copyfile
+
+import flet as ft
+import flet_web
+
+FONTS = Path(__file__).parents[2] / "assets/fonts"
+WEIGHTS = (400, 500, 600)
+SCALE = '<meta name="text-scale" content="scale">'
+
+
+def manifest() -> list[dict[str, object]]:
+    """Name the fonts as the built site does: the app's own, and the icons of Flutter's widgets."""
+    files = [{"asset": f"fonts/figures-{w}.woff2", "weight": w} for w in WEIGHTS]
+    return [
+        {"family": "MaterialIcons", "fonts": [{"asset": "fonts/MaterialIcons-Regular.otf"}]},
+        {"family": "Figures", "fonts": files},
+        {"family": "Roboto", "fonts": files},
+    ]
+
+
+def assets() -> str:
+    """Lay out a folder that stands in front of Flet's own files."""
+    root = Path(tempfile.mkdtemp(prefix="stage-"))
+    (root / "assets/fonts").mkdir(parents=True)
+    (root / "assets/FontManifest.json").write_text(json.dumps(manifest()))
+    for weight in WEIGHTS:
+        copyfile(FONTS / f"figures-{weight}.woff2", root / f"assets/fonts/figures-{weight}.woff2")
+    page = (Path(flet_web.get_package_web_dir()) / "index.html").read_text()
+    (root / "index.html").write_text(page.replace("<head>", f"<head>{SCALE}", 1))
+    return str(root)
+
+
+def serve(main: Callable[[ft.Page], None], port: int) -> None:
+    """Serve until killed; nothing is fetched from elsewhere."""
+    ft.run(main, view=None, port=port, assets_dir=assets(), no_cdn=True)
