@@ -8,7 +8,7 @@ and the person is told. Screens start verbs with `Session.attempt`, so that no f
 import asyncio
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
-from typing import Protocol, TypeVar
+from typing import Final, Protocol, TypeVar, cast
 from uuid import uuid4
 
 import flet as ft
@@ -77,3 +77,14 @@ class Shelf(Protocol):
             then(result)
         return True
 
+
+
+SESSION: Final = ft.create_context(cast(Session | None, None))
+
+
+def use_session() -> Session:
+    """Give the session to a component; it is no observable, so nothing is drawn anew by it."""
+    session = ft.use_context(SESSION)
+    if session is None:
+        raise LookupError("no session above this component")
+    return session
