@@ -1,0 +1,51 @@
+"""The wire between the app's Python and the page; on any Python but the browser's it leads nowhere.
+
+`js` and `pyodide` bring no types: what `mobile.device` uses of them is written down here.
+"""
+
+import sys
+from collections.abc import Callable
+from typing import Any, Protocol
+
+in_browser = sys.platform == "emscripten"
+
+
+class News(Protocol):
+    """What the page tells, by itself: `event` names it, the rest depends on it."""
+
+    event: str
+    id: str
+    kept: bool
+    newer: bool
+
+
+listeners: dict[str, Callable[[News], None]] = {}
+
+
+def call(what: str, **values: object) -> None:
+    """Ask the page to do something (`pwa/web/page/device.js` holds the list)."""
+    if not in_browser:
+        return
+    import js  # noqa: PLC0415  only the browser has these
+    from pyodide.ffi import to_js  # noqa: PLC0415
+
+    js.postMessage(to_js({"call": what, **values}, dict_converter=js.Object.fromEntries))
+
+
+def listen(event: str, heard: Callable[[News], None]) -> None:
+    """Have the page's news of one kind; a later listener takes the place of an earlier one."""
+    listeners[event] = heard
+    if not in_browser:
+        return
+    import js  # noqa: PLC0415
+    from pyodide.ffi import create_proxy  # noqa: PLC0415
+
+    if not hasattr(js, "told"):
+        js.told = create_proxy(told)
+
+
+def told(news: Any) -> None:
+    """Hand news on to whoever listens."""
+    heard = listeners.get(news.event)
+    if heard is not None:
+        heard(news)

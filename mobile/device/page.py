@@ -1,0 +1,83 @@
+"""What only the page can do: ring, save a file, stay awake, keep the app, take a newer version.
+
+On any Python but the browser's the calls do nothing, so that the app also runs under Flet's server.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from mobile.device.bridge import call, listen
+
+
+@dataclass(frozen=True, slots=True)
+class Version:
+    """Whether all of the app is kept on this phone, and whether a newer version waits to be used."""
+
+    kept: bool
+    newer: bool
+
+
+def set_alarms(alarms: tuple[tuple[str, float], ...]) -> None:
+    """Have the page ring at these instants, (id, POSIX seconds), and forget all earlier ones.
+
+    The page keeps the time, so a busy Python is no reason to be late. An alarm that has rung rings
+    again only at another instant.
+    """
+    call("alarms", alarms=[{"id": name, "atMs": at_s * 1000} for name, at_s in alarms])
+
+
+def on_due(heard: Callable[[str], None]) -> None:
+    """Call `heard` with the id of each alarm as it begins to ring."""
+    listen("due", lambda news: heard(news.id))
+
+
+def silence() -> None:
+    """Stop the ringing; by itself it stops after a minute."""
+    call("silence")
+
+
+def save_file(name: str, data: bytes, mime: str) -> None:
+    """Put a file into the phone's downloads."""
+    call("save", name=name, bytes=data, mime=mime)
+
+
+def keep_awake(on: bool) -> None:  # noqa: FBT001
+    """Keep the screen on, where the phone allows it."""
+    call("awake", on=on)
+
+
+def persist() -> None:
+    """Ask the browser not to clear the book when the phone runs full."""
+    call("persist")
+
+
+def text_ratio(ratio: float) -> None:
+    """Scale all text, on top of the phone's own text size; 1 is as the phone has it."""
+    call("text", ratio=ratio)
+
+
+def shown(ground: str, ink: str) -> None:
+    """Lift the page's own first picture; the next start begins in these colours (`#rrggbb`)."""
+    call("shown", ground=ground, ink=ink)
+
+
+def weighing(on: bool) -> None:  # noqa: FBT001
+    """Hold back newer versions, in every tab, while paint is on the scale."""
+    call("weighing", on=on)
+
+
+def on_version(heard: Callable[[Version], None]) -> None:
+    """Call `heard` now and whenever it changes what is kept, and whether a newer version waits."""
+    listen("version", lambda news: heard(Version(kept=news.kept, newer=news.newer)))
+    call("watch")
+
+
+def use_update() -> None:
+    """Start the newer version now, unless some tab is weighing; nothing kept is touched."""
+    call("renew")
+
+
+def on_hidden(heard: Callable[[], None]) -> None:
+    """Call `heard` when the person turns to something else: the time to keep drafts."""
+    listen("hidden", lambda _news: heard())
+    call("hidden")

@@ -1,0 +1,173 @@
+"""The Python of the site: standard library, packages and app as bytecode in stored archives."""
+
+import io
+import subprocess
+import tempfile
+import zipfile
+from pathlib import Path
+
+from mobile.pwa import packages
+from mobile.pwa.packages import Client, Unfit
+
+HERE = Path(__file__).parent
+EPOCH = (1980, 1, 1, 0, 0, 0)  # the first date that a zip can hold: the same inputs, the same bytes
+PATIENCE_S = 600
+
+ROOTS = (
+    "mobile.main",
+    "mobile.device.*",
+    "core.*",
+    # what Pyodide itself imports as it starts, and what its C code asks for by name
+    "pyodide.*",
+    "_pyodide.*",
+    "asyncio",
+    "importlib.abc",
+    "site",
+    "_strptime",
+    "annotationlib",
+    "collections.abc",
+    "copyreg",
+    "encodings.aliases",
+    "encodings.ascii",
+    "encodings.cp437",
+    "encodings.idna",
+    "encodings.latin_1",
+    "encodings.utf_8",
+    "io",
+    "locale",
+    "numbers",
+    "traceback",
+    "typing",
+    "warnings",
+)
+
+LEFT_OUT = (
+    # other machines' event loops, processes and sockets: a browser has none of them
+    "asyncio.proactor_events",
+    "asyncio.windows_*",
+    "ctypes",
+    "ftplib",
+    "http.cookiejar",
+    "http.server",
+    "multiprocessing",
+    "socketserver",
+    "webbrowser",
+    "xmlrpc",
+    "flet.messaging.flet_dart_bridge_server",
+    "flet.messaging.flet_socket_server",
+    # a developer's tools
+    "_pyrepl",
+    "bdb",
+    "cmd",
+    "doctest",
+    "pdb",
+    "pydoc",
+    "pydoc_data",
+    "rlcompleter",
+    "unittest",
+    "flet.testing",
+    "flet.utils.pip",
+    # signing in, and formats that nothing here reads or writes
+    "flet.auth.providers",
+    "plistlib",
+    "tarfile",
+    "xml",
+    "pint.matplotlib",
+    # for older Pythons, and for a C clock that is there
+    "_pydatetime",
+    "typing_extensions",
+)
+
+
+def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
+    """Make the archives `library.zip`, `packages.zip` and `app.zip` for the browser's Python.
+
+    Parameters
+    ----------
+    client : Client
+        Flet's web client with its Pyodide.
+    app : dict of str to bytes
+        Sources of `core` and `mobile` by path.
+
+    Returns
+    -------
+    dict of str to bytes
+        Archive name -> bytes: stored, names sorted, dates fixed, only what the app can reach.
+    """
+    shipped: dict[str, bytes] = {}
+    for package in packages.SHIPPED:
+        shipped |= packages.sources(package)
+    given = {"library": library(client), "packages": shipped, "app": app}
+    made = compiled(client, given)
+    lost = [f"{name}c" for name in app if name.endswith("main.py") and f"{name}c" not in made["app"]]
+    if lost:
+        raise Unfit(f"The compiler left out {', '.join(lost)}.", "Look at mobile/pwa/bytecode.py.")
+    for name, files in made.items():
+        kept = {path.rpartition("/")[0] for path in files}
+        data = {path: text for path, text in given[name].items() if path.endswith(".json")}
+        files |= {path: text for path, text in data.items() if path.rpartition("/")[0] in kept}
+    return {f"{name}.zip": stored(files) for name, files in sorted(made.items())}
+
+
+def library(client: Client) -> dict[str, bytes]:
+    """Read the sources of the standard library that Pyodide brings."""
+    with zipfile.ZipFile(io.BytesIO(client.read("pyodide/python_stdlib.zip"))) as zipped:
+        files = {name: zipped.read(name) for name in zipped.namelist() if name.endswith(".py")}
+    if "os.py" not in files or "pyodide/__init__.py" not in files:
+        raise Unfit(f"flet-web {client.release}: python_stdlib.zip holds no os.py or no pyodide.")
+    return files
+
+
+def compiled(client: Client, given: dict[str, dict[str, bytes]]) -> dict[str, dict[str, bytes]]:
+    """Compile what the app can reach, in the Python that the site ships."""
+    every = {
+        f"{archive}/{path}": text
+        for archive, files in given.items()
+        for path, text in files.items()
+        if path.endswith(".py") and not left_out(path)
+    }
+    every["roots.txt"] = "\n".join(ROOTS).encode()
+    answer = ran(client, "compile.py", stored(every))
+    made: dict[str, dict[str, bytes]] = {archive: {} for archive in given}
+    with zipfile.ZipFile(io.BytesIO(answer)) as zipped:
+        for name in zipped.namelist():
+            archive, _, path = name.partition("/")
+            made[archive][path] = zipped.read(name)
+    return made
+
+
+def left_out(path: str) -> bool:
+    """Say whether a module is one of those that no phone needs."""
+    name = path.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
+    return any(
+        name.startswith(pattern[:-1]) if pattern.endswith("*") else f"{name}.".startswith(f"{pattern}.")
+        for pattern in LEFT_OUT
+    )
+
+
+def ran(client: Client, script: str, given: bytes) -> bytes:
+    """Run a script of `inside/` in Pyodide under Node; return what it leaves."""
+    with tempfile.TemporaryDirectory(prefix="duskcoat-") as name:
+        before, after = Path(name) / "input", Path(name) / "output"
+        before.write_bytes(given)
+        inside = HERE / "inside"
+        command = [packages.node(), inside / "run.mjs", client.folder / "pyodide"]
+        done = subprocess.run(
+            [*command, inside / script, before, after],
+            capture_output=True,
+            text=True,
+            timeout=PATIENCE_S,
+            check=False,
+        )
+        if done.returncode or not after.exists():
+            raise Unfit(f"The shipped Python could not run {script}:\n{done.stderr[-2000:]}")
+        return after.read_bytes()
+
+
+def stored(files: dict[str, bytes]) -> bytes:
+    """Zip files without compression (hosts compress), the same files to the same bytes."""
+    whole = io.BytesIO()
+    with zipfile.ZipFile(whole, "w", zipfile.ZIP_STORED) as zipped:
+        for path, data in sorted(files.items()):
+            zipped.writestr(zipfile.ZipInfo(path, EPOCH), data)
+    return whole.getvalue()

@@ -1,0 +1,12 @@
+// Runs one Python file inside the Pyodide that the site ships, so that its bytecode is the phone's:
+// node run.mjs PYODIDE_FOLDER SCRIPT INPUT OUTPUT. The script finds /input and leaves /output.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+const [folder, script, input, output] = process.argv.slice(2);
+const { loadPyodide } = await import(pathToFileURL(join(folder, 'pyodide.mjs')));
+const python = await loadPyodide({ indexURL: folder, env: { PYTHONHASHSEED: '0' } }); // sets are written in hash order
+python.FS.writeFile('/input', readFileSync(input));
+python.runPython(readFileSync(script, 'utf8'), { filename: script });
+writeFileSync(output, python.FS.readFile('/output'));
