@@ -1,9 +1,27 @@
 """What *Walls* says."""
 
+MEASURE, ADD_OPENING, REMOVE_WALL, REMOVE_OPENING = (
+    *("Measure a wall", "Add an opening", "Take it off the job", "Remove"),
+)
+NAME, WIDTH, HEIGHT, LEFT, RIGHT = "Name", "Width", "Height", "Left height", "Right height"
+OPENING, OPENING_WIDTH, OPENING_HEIGHT, COUNT = (
+    *("Opening", "Opening width", "Opening height", "How many"),
+)
+ONE_HEIGHT, TWO_HEIGHTS = "One height", "Two heights"
+EMPTY = "Measure the first wall"
+EMPTY_MORE = "Its width and its height give the square metres; openings come off."
+WALL_OF = "{name}, drawn to scale"
+NET, GROSS, OFF = "to paint", "whole wall", "openings off"
+
 
 def wall(number: int) -> str:
     """Name a wall by its number."""
     return f"Wall {number}"
+
+
+def title(area: str) -> str:
+    """Say all walls' area."""
+    return f"Walls, {area}"
 
 
 def kept(name: str) -> str:
@@ -14,3 +32,24 @@ def kept(name: str) -> str:
 def removed(name: str) -> str:
     """Say that a wall is off the job."""
     return f"{name} is off the job."
+
+
+def keep(name: str) -> str:
+    """Say what the main button keeps."""
+    return f"Keep {name}"
+
+
+def after(names: tuple[str, ...]) -> str:
+    """Say what came off."""
+    return f"after the {' and the '.join(names)}" if names else ""
+
+
+def rule(threshold: str) -> str:
+    """Say the rule for openings."""
+    return f"Openings over {threshold} come off, smaller ones don't; change it in Job, Settings."
+
+
+def spoken(name: str, width: str, heights: str, openings: int) -> str:
+    """Say what the drawing shows."""
+    holes = f", {openings} opening{'s' if openings > 1 else ''}" if openings else ""
+    return f"{name} to scale, {width} wide, {heights} high{holes}"

@@ -1,0 +1,43 @@
+"""How the person looks at it: room, text size, units. Screens ask for it with `use_view`."""
+
+from dataclasses import dataclass
+from typing import Final
+
+import flet as ft
+
+from core.units import System, read, show, typed, unit_of
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """The room for one place (dp), the phone's text size as a ratio, and the units chosen."""
+
+    width: float = 412.0
+    height: float = 915.0
+    text_ratio: float = 1.0
+    system: System = System.METRIC
+
+    def show(self, name: str, value: float, digits: int | None = None) -> str:
+        """Write a quantity with its unit, as this person reads it."""
+        return show(name, value, self.system, digits)
+
+    def read(self, name: str, text: str) -> float:
+        """Read a quantity as this person types it; raise `Refused` if there is none."""
+        return read(name, text, self.system)
+
+    def typed(self, name: str, value: float | None) -> str:
+        """Write a quantity as this person would type it, to the last bit; nothing for None."""
+        return "" if value is None else typed(name, value, self.system)
+
+    def label(self, words: str, name: str) -> str:
+        """Put the unit behind a field's label."""
+        unit = unit_of(name, self.system)
+        return f"{words}, {unit}" if unit else words
+
+
+VIEW: Final = ft.create_context(View())
+
+
+def use_view() -> View:
+    """Give the view to a component."""
+    return ft.use_context(VIEW)
