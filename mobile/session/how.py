@@ -1,0 +1,35 @@
+"""From a working to the *How?* sheet, in the person's words and units."""
+
+import flet as ft
+
+from core.working import Step, Working
+from mobile.parts.boards import Fact
+from mobile.parts.sheet import How, HowStep, how_sheet
+from mobile.session.address import HOW
+from mobile.session.view import View, use_view
+from mobile.words import working as words
+
+
+def how_of(
+    title: str, small: str, working: Working, view: View, answers: tuple[Fact, ...] = ()
+) -> How:
+    """Say a working step by step."""
+    return How(title, small, tuple(_said(step, view) for step in working), answers)
+
+
+def _said(step: Step, view: View) -> HowStep:
+    inputs = {name: view.show(name, value) for name, value in step.inputs}
+    said = step.formula.format(**inputs)
+    source = words.source_of(step.source)
+    return HowStep(words.name_of(step.name), said, view.show(step.name, step.value), source)
+
+
+def use_how(how: How | None) -> None:
+    """Show the sheet while its address is up; closing it goes one address back."""
+    page, view = ft.context.page, use_view()
+
+    def close() -> None:
+        if page.route.rstrip("/").endswith(f"/{HOW}"):
+            page.navigate(page.route.rstrip("/").rpartition("/")[0])
+
+    ft.use_dialog(how_sheet(how, close, view.height) if how else None)

@@ -1,0 +1,23 @@
+"""Names of the steps behind a figure, as the *How?* sheet says them."""
+
+NAMES = {
+    "gross_m2": "Whole wall",
+    "opening_m2": "One opening",
+    "opening_deducted_m2": "Taken off for it",
+    "deducted_m2": "Openings taken off",
+    "net_m2": "To paint",
+}
+SOURCES = {
+    "geometry": "",
+    "this project": "this project's planning model",
+}
+
+
+def name_of(step: str) -> str:
+    """Name a step; one without words of its own is called by its quantity."""
+    return NAMES.get(step) or step.rsplit("_", 1)[0].replace("_", " ").capitalize()
+
+
+def source_of(source: str) -> str:
+    """Say where a formula comes from; geometry needs no witness."""
+    return SOURCES.get(source, source)
