@@ -131,10 +131,11 @@ NORMAL, MEDIUM, STRONG = ft.FontWeight.W_400, ft.FontWeight.W_500, ft.FontWeight
 
 @ft.observable
 class Shown:
-    """The look that is on the screen now; parts that paint read its name."""
+    """What is on the screen now: the look's name, and whether all holds still (reduced motion)."""
 
     def __init__(self) -> None:
         self.name = DARK.name
+        self.still = False
 
 
 LOOK: Final = ft.create_context(Shown())

@@ -1,0 +1,115 @@
+"""Fields for what is typed: kept exactly as typed, with what would be right beside them."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+import flet as ft
+
+from mobile import theme as t
+
+Typed = Callable[[str], Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """A field: its name in the form, its label with the unit, what is typed, what is wrong."""
+
+    name: str
+    label: str
+    value: str = ""
+    error: str = ""
+    number: bool = True
+
+
+def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.TextField:
+    """Give a field its looks."""
+    corners = ft.BorderRadius.all(t.HOW_RADIUS)
+    return ft.TextField(
+        ref=ref,
+        key=field.name,
+        label=field.label,
+        value=field.value,
+        error=field.error or None,
+        error_max_lines=4,
+        error_style=t.style(t.SMALL, t.CAUTION),
+        label_style=t.style(t.NAME, t.SOFT),
+        text_style=t.style(t.HEADING, t.TEXT, t.MEDIUM),
+        keyboard_type=ft.KeyboardType.NUMBER if field.number else ft.KeyboardType.TEXT,
+        capitalization=None if field.number else ft.TextCapitalization.SENTENCES,
+        autocorrect=not field.number,
+        enable_suggestions=not field.number,
+        smart_dashes_type=False,
+        smart_quotes_type=False,
+        border_radius=corners,
+        border_width=1.5,
+        border_color=t.EDGE,
+        focused_border_color=t.TEXT,
+        focused_border_width=3,
+        cursor_color=t.TEXT,
+        filled=True,
+        fill_color=t.BOARD,
+        content_padding=ft.Padding(16, 18, 16, 14),
+    )
+
+
+@ft.component
+def EntryField(
+    field: Field,
+    on_change: Typed,
+    on_enter: Callable[[], Any] | None = None,
+    ref: ft.Ref[ft.TextField] | None = None,
+    *,
+    key: str | None = None,
+) -> ft.Control:
+    """Ask for one text or number; all of it is selected on entry, and Enter goes on."""
+    nothing: ft.TextSelection | None = None
+    chosen, choose = ft.use_state(nothing)
+
+    def typed(event: ft.Event[ft.TextField]) -> Any:
+        choose(None)
+        return on_change(event.control.value)
+
+    control = text_field(field, ref)
+    control.selection = chosen
+    control.on_change = typed
+    control.on_submit = on_enter
+    control.on_focus = lambda event: choose(ft.TextSelection(0, len(event.control.value)))
+    control.on_blur = lambda: choose(None)
+    return control
+
+
+@ft.component
+def Fields(
+    fields: tuple[Field, ...],
+    on_change: Callable[[str, str], Any],
+    on_done: Callable[[], Any] | None = None,
+    *,
+    key: str | None = None,
+) -> ft.Control:
+    """Ask for several in a column; Enter goes to the next, and from the last to `on_done`."""
+    doors: list[ft.Ref[ft.TextField]] = ft.use_memo(list[ft.Ref[ft.TextField]], [])
+    doors.extend(ft.Ref[ft.TextField]() for _ in range(len(fields) - len(doors)))
+    page = ft.context.page
+
+    def enter(at: int) -> Callable[[], Any] | None:
+        if at + 1 == len(fields):
+            return on_done
+
+        def go_on() -> None:
+            following = doors[at + 1].current
+            if following:
+                page.run_task(following.focus)
+
+        return go_on
+
+    def change(name: str) -> Typed:
+        return lambda text: on_change(name, text)
+
+    controls: list[ft.Control] = [
+        EntryField(field, change(field.name), enter(at), doors[at], key=field.name)
+        for at, field in enumerate(fields)
+    ]
+    return ft.Column(
+        controls, spacing=14, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
+    )

@@ -1,0 +1,50 @@
+"""How a screen is laid out: a header, what scrolls, and the main action pinned under it."""
+
+import flet as ft
+
+from mobile import theme as t
+from mobile.parts.tap import grow
+
+STRETCH = ft.CrossAxisAlignment.STRETCH
+
+
+def header(
+    title: str, small: str = "", right: ft.Control | None = None, size: float = t.FACT
+) -> ft.Control:
+    """Say where we are: a small line over the title, and something small on the right."""
+    words: list[ft.Control] = [t.say(small, t.CAPTION, t.SOFT)] if small else []
+    heading = t.say(title, size, weight=t.STRONG)
+    words.append(ft.Semantics(header=True, container=True, content=heading))
+    left = grow(ft.Column(words, spacing=2, tight=True))
+    content = ft.Row([left, *([right] if right else [])], spacing=12)
+    return ft.Container(content, padding=ft.Padding(4, 12, 4, 8))
+
+
+def screen(
+    rows: list[ft.Control], pinned: list[ft.Control] | None = None, key: str | None = None
+) -> ft.Control:
+    """Let rows scroll under a pinned main action; both keep the side margin."""
+    scrolled = ft.ListView(
+        rows, spacing=t.GAP, expand=True, padding=ft.Padding(t.MARGIN, 0, t.MARGIN, t.GAP)
+    )
+    foot = ft.Container(
+        ft.Column(pinned or [], spacing=t.GAP, tight=True, horizontal_alignment=STRETCH),
+        padding=ft.Padding(t.MARGIN, t.GAP, t.MARGIN, 11),
+        visible=bool(pinned),
+    )
+    return ft.Column(
+        [scrolled, foot], spacing=0, expand=True, horizontal_alignment=STRETCH, key=key
+    )
+
+
+def standing(rows: list[ft.Control], key: str | None = None) -> ft.Control:
+    """Let rows fill the screen without scrolling (a weigh-out's step); one of them must grow."""
+    column = ft.Column(rows, spacing=t.GAP, expand=True, horizontal_alignment=STRETCH)
+    return ft.Container(
+        column, padding=ft.Padding(t.MARGIN, 12, t.MARGIN, 11), expand=True, key=key
+    )
+
+
+def inset(control: ft.Control) -> ft.Control:
+    """Move a control in as far as what stands on a board (the time axis over its strips)."""
+    return ft.Container(control, padding=ft.Padding(17.5, 0, 17.5, 0))

@@ -1,0 +1,112 @@
+"""The coat schedule on its plumb line: solid inside a visit, dotted between; its bob is the end."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, Literal
+
+import flet as ft
+import flet.canvas as cv
+
+from mobile import theme as t
+from mobile.parts import icons
+from mobile.parts.drawing import drawn, filled, path
+from mobile.parts.tap import grow, tap
+
+LINE, DISC, STUB = 4.0, 24.0, 3.0
+DAY_WIDE = 66.0
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """A step of the schedule: its day where a visit begins, the wait after it, its hour."""
+
+    key: str
+    name: str
+    state: Literal["done", "now", "to come", "hand-over"] = "to come"
+    wait: str = ""
+    at: str = ""
+    day: str = ""
+    ends_visit: bool = False
+
+
+@ft.component
+def _Disc(state: str) -> ft.Control:
+    middle = DISC / 2
+    shapes: list[cv.Shape]
+    if state == "done":
+        tick = icons.shape("check", 13, drawn(t.GROUND, 2.5), middle - 6.5, middle - 6.5)
+        shapes = [cv.Circle(middle, middle, 9, filled(t.GOOD)), tick]
+    elif state == "now":
+        ring = cv.Circle(middle, middle, 10, drawn(t.TEXT, 3))
+        shapes = [ring, cv.Circle(middle, middle, 4.5, filled(t.TEXT))]
+    elif state == "hand-over":
+        bob = (
+            (middle - 9, 0.0),
+            (middle + 9, 0.0),
+            (middle + 7, 10.0),
+            (middle, 23.0),
+            (middle - 7, 10.0),
+        )
+        shapes = [path((bob,), filled(t.TEXT))]
+    else:
+        shapes = [cv.Circle(middle, middle, 7.5, drawn(t.EDGE, 3))]
+    return cv.Canvas(shapes, width=DISC, height=DISC)
+
+
+Disc = ft.memo(_Disc)
+
+
+def thread(dotted: bool, height: float | None = None) -> ft.Control:
+    """Draw a piece of the line; dotted pieces stand between visits."""
+    if not dotted:
+        return ft.Container(width=LINE, height=height, bgcolor=t.EDGE, expand=height is None)
+    dots = ft.LinearGradient(
+        begin=ft.Alignment.TOP_CENTER,
+        end=ft.Alignment(0, -0.6),
+        colors=[t.EDGE, t.EDGE, t.CLEAR, t.CLEAR],
+        stops=[0, 0.5, 0.5, 1],
+        tile_mode=ft.GradientTileMode.REPEATED,
+    )
+    return ft.Container(width=LINE - 1, height=height, gradient=dots, expand=height is None)
+
+
+def stop_row(stop: Stop, before: Stop | None, on_tap: Callable[[str], Any] | None) -> ft.Control:
+    """Show a step: its day, its disc on the line, its name over the wait, its hour."""
+    strong = t.STRONG if stop.state in {"now", "hand-over"} else t.MEDIUM
+    above = thread(before.ends_visit, STUB) if before else ft.Container(height=STUB)
+    below = [thread(stop.ends_visit)] if stop.state != "hand-over" else []
+    rail = ft.Column(
+        [above, Disc(stop.state), *below],
+        spacing=0,
+        width=DISC + 8,
+        horizontal_alignment=ft.CrossAxisAlignment.CENTER,
+    )
+    day = ft.Container(
+        t.say(stop.day, t.SMALL, weight=t.STRONG), width=DAY_WIDE, padding=ft.Padding(4, 4, 0, 0)
+    )
+    words: list[ft.Control] = [t.say(stop.name, t.NAME - 1, weight=strong)]
+    if stop.wait:
+        words.append(t.say(stop.wait, t.CAPTION, t.SOFT))
+    texts = ft.Column(words, spacing=1, tight=True)
+    at = ft.Container(
+        t.say_right(stop.at, t.SMALL + 1, weight=strong), padding=ft.Padding(0, 3, 4, 0)
+    )
+    line = ft.Row(
+        [day, rail, grow(ft.Container(texts, padding=ft.Padding(8, 3, 0, 5))), at],
+        spacing=0,
+        intrinsic_height=True,
+        vertical_alignment=ft.CrossAxisAlignment.STRETCH,
+    )
+    face = ft.Container(line)
+    if on_tap is None or stop.state == "hand-over":
+        return face
+    return tap(face, lambda: on_tap(stop.key), key=f"stop {stop.key}")
+
+
+def schedule(stops: tuple[Stop, ...], on_tap: Callable[[str], Any] | None = None) -> ft.Control:
+    """Hang the steps on one line, from the first to the hand-over."""
+    befores = (None, *stops[:-1])
+    rows = [stop_row(one, before, on_tap) for one, before in zip(stops, befores, strict=True)]
+    return ft.Column(
+        rows, spacing=0, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
+    )

@@ -1,0 +1,68 @@
+"""Whatever can be tapped: one surface, its role and its spoken label."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, TypeVar
+
+import flet as ft
+
+from mobile import theme as t
+
+Do = Callable[[], Any]  # a verb, plain or async
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """A button's words and what it does; without `do` it stands there and can't be tapped."""
+
+    words: str
+    do: Do | None = None
+    small: str = ""
+    key: str | None = None
+
+
+C = TypeVar("C", bound=ft.Control)
+
+
+def grow(control: C, share: int = 1) -> C:
+    """Let a control take the room that is left in its row or column."""
+    control.expand = share
+    return control
+
+
+def surface(
+    content: ft.Control,
+    *,
+    fill: ft.ColorValue | None = None,
+    edge: ft.BorderSide | None = None,
+    radius: float = t.BUTTON_RADIUS,
+    padding: ft.PaddingValue = 0,
+) -> ft.Container:
+    """Give the face of a button."""
+    border = ft.Border(edge, edge, edge, edge) if edge else None
+    return ft.Container(
+        content,
+        bgcolor=fill,
+        border=border,
+        border_radius=radius,
+        padding=padding,
+    )
+
+
+def tap(
+    face: ft.Container,
+    do: Do | None,
+    label: str = "",
+    *,
+    chosen: bool | None = None,
+    key: str | None = None,
+) -> ft.Control:
+    """Make a face a button; with a label that is read in place of what the face says."""
+    face.on_click, face.key = do, key
+    face.ink = do is not None
+    face.ink_color = ft.Colors.with_opacity(0.14, t.TEXT)
+    if label and face.content:
+        face.content = ft.Semantics(exclude_semantics=True, content=face.content)
+    return ft.Semantics(
+        button=True, label=label or None, selected=chosen, container=True, content=face
+    )

@@ -1,0 +1,538 @@
+"""Screens made of parts alone, with the figures of the design pictures."""
+
+from collections.abc import Callable
+
+import flet as ft
+
+from core.walls.shape import Opening, Wall
+from mobile import theme as t
+from mobile.parts.boards import (
+    BoardToCome,
+    Fact,
+    Row,
+    answer,
+    board,
+    facts,
+    head,
+    row,
+    rows,
+    tile,
+    tiles,
+)
+from mobile.parts.bucket import Bucket, Cup, Layer
+from mobile.parts.buttons import (
+    main_button,
+    outline_button,
+    second_button,
+    stack_or_row,
+    thumb_block,
+)
+from mobile.parts.can import Can, CanFace
+from mobile.parts.chip import TwoLight
+from mobile.parts.choice import pills, segmented
+from mobile.parts.elevation import Dimensions, Elevation
+from mobile.parts.fields import Field, Fields
+from mobile.parts.figure import BigFigure
+from mobile.parts.gauge import OverGauge, Reading
+from mobile.parts.icons import icon
+from mobile.parts.keypad import Keypad, Typing, press
+from mobile.parts.notices import Busy, caution, empty, notice, told
+from mobile.parts.page import header, inset, screen, standing
+from mobile.parts.schedule import Stop, schedule
+from mobile.parts.sheet import How, HowStep, how_sheet
+from mobile.parts.tap import Action, grow
+from mobile.parts.waits import Clock, Strip, Tick, TimeAxis, WaitStrip, axis_of, wait_fact
+
+MIN = 60.0
+NOON = 12 * 60 * MIN
+
+
+def nothing() -> None:
+    """Do nothing."""
+
+
+def how_button() -> ft.Control:
+    return outline_button(Action("How?", nothing))
+
+
+@ft.component
+def Coats(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    now = NOON + 54 * MIN
+    two = Strip(NOON - 15 * MIN, NOON + 46 * MIN, NOON + 15 * MIN, NOON + 180 * MIN)
+    one = Strip(NOON + 50 * MIN, NOON + 81 * MIN, NOON + 65 * MIN)
+    clock = Clock(axis_of((two, one), now), now, width - 35)
+    ticks = tuple(
+        Tick(NOON + 30 * n * MIN, "" if n % 2 else f"{12 + n // 2}:00") for n in range(-2, 10)
+    )
+    ready = ft.Column(
+        [answer("Ready", "good", t.STATE), t.say_right("since 12:46", t.SMALL)],
+        spacing=0,
+        tight=True,
+        horizontal_alignment=ft.CrossAxisAlignment.END,
+    )
+    at = ft.Column(
+        [
+            ft.Row(
+                [t.say("ready at", t.SMALL), t.say("13:21", t.STATE)],
+                tight=True,
+                vertical_alignment=ft.CrossAxisAlignment.END,
+            ),
+            t.say_right("in 27 min, will ring", t.SMALL),
+        ],
+        spacing=0,
+        tight=True,
+        horizontal_alignment=ft.CrossAxisAlignment.END,
+    )
+    waits_two = stack_or_row(
+        [
+            wait_fact("30 min", "label", "label"),
+            wait_fact("61 min", "drying", "reckoned"),
+            wait_fact("15:00", "too late", "recoat before"),
+        ],
+        ratio,
+    )
+    waits_one = stack_or_row(
+        [wait_fact("15 min", "label", "label"), wait_fact("31 min", "drying", "reckoned, slow")],
+        ratio,
+    )
+    tacky = stack_or_row([second_button(Action("Still tacky: 10 min more", nothing))], 1.0)
+    return screen(
+        [
+            header("Hand-over day 9, 13:30", right=t.say("6 visits", t.NAME), size=t.HEADING),
+            inset(TimeAxis(clock, ticks, "now 12:54")),
+            board(
+                [
+                    head("Wall 2", "base 1 next, all four", ready),
+                    WaitStrip(two, clock, "Wall 2: ready since 12:46, recoat before 15:00"),
+                    waits_two,
+                    ft.Row([grow(tacky), how_button()], spacing=t.GAP),
+                ],
+                "good",
+            ),
+            board(
+                [
+                    head("Wall 1", "base 1 of 3, drying", at),
+                    WaitStrip(one, clock, "Wall 1: drying, ready at 13:21", True),
+                    ft.Row([grow(waits_one), how_button()], spacing=t.GAP),
+                ]
+            ),
+            BoardToCome("Film, Wall 1", "24 h after base 3, label only", "day 3, 09:00"),
+        ],
+        [
+            thumb_block(
+                (
+                    Action("Weigh next", nothing, "base, load 2 of 2"),
+                    Action("Weigh a can", nothing, "shortest first"),
+                ),
+                Action("Base 1 finished", nothing, "Wall 2"),
+                Action("−5", nothing, "min"),
+                Action("+5", nothing, "min"),
+                ratio,
+            )
+        ],
+    )
+
+
+LAYERS = (
+    Layer(0, 0.075, "#F4F02A", "in", "can 8"),
+    Layer(0.075, 0.26, "#FF7F1F", "pour now", "can 7"),
+    Layer(0.26, 0.75, "#CFD8DC", "to come", "can 12"),
+)
+
+
+@ft.component
+def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    top = ft.Row(
+        [
+            outline_button(Action("Leave", nothing), "back"),
+            grow(pills(2, 3, "Part 2 of 3")),
+            second_button(Action("Scale went off", nothing), t.SMALL),
+        ],
+        spacing=12,
+    )
+    can = ft.Row(
+        [
+            Can(CanFace(7, "#FF7F1F", 0.6), "can 7, 201 of 285 g"),
+            grow(t.say("fluorescent orange", t.ZONE)),
+        ],
+        spacing=16,
+    )
+    block = ft.Row(
+        [
+            grow(main_button(Action("On the mark", nothing), size=38), 5),
+            grow(second_button(Action("Scale reads", nothing), t.HEADING), 2),
+        ],
+        spacing=t.GAP,
+        vertical_alignment=ft.CrossAxisAlignment.STRETCH,
+    )
+    return standing(
+        [
+            top,
+            can,
+            t.say("the scale should read", t.NAME, t.SOFT),
+            BigFigure("77.3", "g", width),
+            t.say("band 76.7 to 77.9 g", t.FACT),
+            Bucket(LAYERS, "cup", Cup(width=width)),
+            grow(block),
+        ]
+    )
+
+
+@ft.component
+def Pad(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    typing, set_typing = ft.use_state(Typing("81.9", True))
+
+    def pressed(sign: str) -> None:
+        set_typing(lambda now: press(now, sign))
+
+    try:
+        reads = float(typing.text)
+    except ValueError:
+        reads = None
+    reading = Reading(77.3, 76.7, 77.9, reads, "#FF7F1F", "77.3")
+    top = ft.Row(
+        [grow(pills(2, 3, "Part 2 of 3")), outline_button(Action("Back", nothing), "back")]
+    )
+    can = ft.Row(
+        [
+            Can(CanFace(7, "#FF7F1F", 0.6), "can 7"),
+            grow(
+                ft.Column(
+                    [t.say("fluorescent orange", t.FACT), t.say("the scale reads", t.NAME, t.SOFT)],
+                    spacing=2,
+                )
+            ),
+        ],
+        spacing=16,
+    )
+    return standing(
+        [
+            top,
+            can,
+            BigFigure(typing.text, "g", width, t.TYPED, True),
+            ft.Row([grow(t.say("4.6 g over", t.ANSWER, t.CAUTION)), t.say("not 77.3", t.FACT)]),
+            OverGauge(reading, "4.6 g over the band", width),
+            grow(ft.Container()),
+            Keypad(Action(f"Use {typing.text} g", nothing), pressed, width, text_ratio=ratio),
+        ]
+    )
+
+
+@ft.component
+def Over(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    solid = (Layer(0, 0.075, "#F4F02A", "in"), Layer(0.075, 0.3, "#FF7F1F", "in"))
+    cup = Cup(78, labels=False)
+    return screen(
+        [
+            header("4.6 g over", right=outline_button(Action("Back", nothing), "back")),
+            board([answer("4.6 g over", "caution"), Bucket(solid, "cup", cup)]),
+            main_button(Action("Make 250.4 g instead", nothing, "18.4 g more, worth 0.47")),
+            second_button(Action("Keep it, a touch stronger", nothing, "no paint lost, 236.6 g")),
+            second_button(Action("Tip it out, start again", nothing, "lose 81.9 g, worth 3.40")),
+        ]
+    )
+
+
+@ft.component
+def Cans(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    typing, set_typing = ft.use_state(Typing("257.7"))
+
+    def pressed(sign: str) -> None:
+        set_typing(lambda now: press(now, sign))
+
+    top = ft.Row(
+        [
+            Can(CanFace(7, "#FF7F1F", 0.7), "can 7", True),
+            ft.Column(
+                [
+                    t.say("fluorescent orange", t.FACT),
+                    BigFigure(typing.text, "g", width - 102, t.CAN, True),
+                ],
+                spacing=0,
+                expand=True,
+            ),
+        ],
+        spacing=16,
+    )
+    return screen(
+        [
+            ft.Container(top, padding=ft.Padding(4, 16, 0, 0)),
+            board(
+                [
+                    answer("Short 79 g", "caution"),
+                    t.say("Wall 1, plan order; enough = 9 times in 10", t.CAPTION, t.SOFT),
+                ]
+            ),
+            facts(
+                (
+                    Fact("201.1 g", "net"),
+                    Fact("212.9 g", "should be"),
+                    Fact("11.8 g", "gap, missing", "caution"),
+                ),
+                ratio,
+            ),
+            ft.Row(
+                [
+                    grow(t.say("tare 56.6 g, from weighing it unopened", t.CAPTION, t.SOFT)),
+                    how_button(),
+                ]
+            ),
+        ],
+        [Keypad(Action("Next can", nothing), pressed, width, text_ratio=ratio)],
+    )
+
+
+MIXES = (
+    ("base", "base, 3 coats", "2 × 4484 g", "likely", "", "#55405C", "#5A35D8"),
+    ("ember wing", "glaze, 2 coats", "232 g", "enough", "good", "#E79B67", "#FF7A1C"),
+    ("rose wing", "glaze, 2 coats", "201 g", "enough", "good", "#DA8299", "#FF3A82"),
+    ("hot orange", "opaque", "261 g", "can 7: 1.00 of 1.90 m²", "caution", "#EE6E33", "#FF5A12"),
+    ("unknown", "glaze", "66 g", "likely", "", "#8E6BA5", ""),
+)
+
+
+@ft.component
+def Mix(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    lines = [
+        row(
+            Row(name, small, value, under, state),  # type: ignore[arg-type]
+            nothing,
+            TwoLight(day, lamp, f"{name}, by day and under the lamp", 46),
+            ratio,
+        )
+        for name, small, value, under, state, day, lamp in MIXES
+    ]
+    return screen(
+        [
+            header(
+                "8 mixes to weigh",
+                "Moth Cellar, north stair",
+                outline_button(Action("New mix", nothing)),
+            ),
+            rows(lines),
+        ],
+        [main_button(Action("Weigh base, load 1 of 2", nothing))],
+    )
+
+
+WALL = Wall(5.62, 2.80, 2.80, (Opening("door", 0.82, 1.84), Opening("vent", 0.4, 0.3)))
+SLOPED = Wall(3.20, 2.35, 4.05, (Opening("hatch", 0.6, 0.5, 2), Opening("door", 0.9, 2.1)))
+
+
+@ft.component
+def Walls(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    light, choose = ft.use_state("lamp")
+    return screen(
+        [
+            header(
+                "Wall 1",
+                "Moth Cellar, north stair",
+                segmented((("day", "Day"), ("lamp", "Lamp")), light, choose),
+            ),
+            Elevation(
+                WALL,
+                Dimensions("5.62 m", "2.80 m", "2.80 m", "Wall 1, 5.62 by 2.80 m"),
+                (width, 200),
+                "#2A1566",
+            ),
+            facts(
+                (
+                    Fact("14.28 m²", "base, under the film too"),
+                    Fact("8.71 m²", "film"),
+                    Fact("38 %", "offcut"),
+                ),
+                ratio,
+            ),
+            Elevation(
+                SLOPED,
+                Dimensions("3.20 m", "2.35 m", "4.05 m", "Wall 2"),
+                (width, 260),
+            ),
+        ],
+        [
+            ft.Row(
+                [
+                    second_button(Action("Measure", nothing), height=68),
+                    grow(main_button(Action("Mark a zone", nothing))),
+                ],
+                spacing=t.GAP,
+                intrinsic_height=True,
+                vertical_alignment=ft.CrossAxisAlignment.STRETCH,
+            )
+        ],
+    )
+
+
+STOPS = (
+    Stop("1", "wash", "done", "1 h", "09:00", "day 1"),
+    Stop("2", "promoter", "done", "30 min, at most 4 h", "11:00"),
+    Stop("3", "base 1", "now", "15 min", "12:15"),
+    Stop("4", "base 2", "to come", "15 min", "13:30"),
+    Stop("5", "base 3", "to come", "24 h before film", "14:30", ends_visit=True),
+    Stop("6", "film", "to come", "2 h", "09:00", "day 3"),
+    Stop("7", "glaze 1", "to come", "30 min", "14:00", ends_visit=True),
+    Stop("8", "hand-over", "hand-over", "", "13:00 to 13:30", "day 9"),
+)
+WORKING = How(
+    "Wall 1, base 1",
+    "finished 12:50, ready at 13:21",
+    (
+        HowStep(
+            "Drying power at the label",
+            "es(23 °C) 28.03 × (1 − 0.50)",
+            "14.01 hPa",
+            "WMO Magnus form",
+        ),
+        HowStep(
+            "Slower here",
+            "14.01 ÷ 6.98; still air, film as on the label",
+            "× 2.008",
+            "planning model of this project",
+        ),
+        HowStep("Wait", "15 min × 2.008 = 30.1, rounded up", "31 min", "label"),
+    ),
+    (Fact("15 min", "label, 23 °C, 50 % RH"), Fact("31 min", "reckoned, slow here")),
+    "Early drying only. The label and a touch test decide.",
+)
+
+
+@ft.component
+def Job(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    page = ft.context.page
+    up, lift = ft.use_state(False)
+    ft.use_dialog(how_sheet(WORKING, lambda: lift(False), page.height or 915) if up else None)
+    names = (
+        ("site", "Site", "18 °C, 60 % RH"),
+        ("lamps", "Lamps", "up to 142 min left"),
+        ("crew", "Crew and days", "4 people, 6 visits"),
+        ("quote", "Quote", "cans 510.50"),
+        ("paper", "Paperwork", "data sheets, lots"),
+        ("photo", "Photo record", "3 lights a wall"),
+    )
+    return screen(
+        [
+            header(
+                "Hand-over day 9, 13:30",
+                "Moth Cellar, north stair",
+                outline_button(Action("How?", lambda: lift(True))),
+            ),
+            schedule(
+                STOPS,
+                lambda _: page.show_dialog(told("Base 1 finished on Wall 2 at 12:54.", nothing)),
+            ),
+            tiles([tile(sign, name, small, nothing) for sign, name, small in names], ratio),
+        ]
+    )
+
+
+@ft.component
+def Notices(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    return ft.Column(
+        [
+            notice(
+                "A new version is here. Nothing you kept changes.",
+                (Action("Use it now", nothing), Action("Later", nothing)),
+            ),
+            notice(
+                "A damaged book was put aside.", (Action("Save it as a file", nothing),), "caution"
+            ),
+            screen(
+                [
+                    caution(
+                        "Before the wipe-down",
+                        ("Solvent vapour is heavy and burns.", "Gloves on."),
+                        "The label and its data sheet decide.",
+                        Action("I have read it", nothing),
+                    ),
+                    Busy("Reading the file", 0.4, nothing),
+                    ft.Row(
+                        [
+                            icon(name)
+                            for name in (
+                                "check",
+                                "bell",
+                                "silent",
+                                "gear",
+                                "download",
+                                "upload",
+                                "clock",
+                                "drop",
+                                "pencil",
+                                "bin",
+                                "lamp",
+                                "day",
+                            )
+                        ],
+                        wrap=True,
+                    ),
+                    ft.Row(
+                        [TwoLight("#E79B67", "#FF7A1C", "a", size) for size in (34, 40, 54)]
+                        + [
+                            TwoLight("", "", "b", 54),
+                            Can(CanFace(12, "", None), "can"),
+                            Can(CanFace(3, "#22FF66", 1.0), "can"),
+                        ],
+                        wrap=True,
+                    ),
+                ]
+            ),
+        ],
+        spacing=0,
+        expand=True,
+    )
+
+
+@ft.component
+def Forms(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    form, set_form = ft.use_state((("width", "5.62"), ("left", "2,8x"), ("name", "Wall 1")))
+
+    def change(name: str, text: str) -> None:
+        set_form(lambda now: tuple((k, text if k == name else v) for k, v in now))
+
+    values = dict(form)
+    error = (
+        ""
+        if values["left"].replace(",", ".").replace(".", "").isdigit()
+        else "Not a length. Right would be 2.80 or 9' 2\"."
+    )
+    return screen(
+        [
+            header("New wall"),
+            Fields(
+                (
+                    Field("name", "Name", values["name"], number=False),
+                    Field("width", "Width, m", values["width"]),
+                    Field("left", "Height, m", values["left"], error),
+                ),
+                change,
+                nothing,
+            ),
+        ],
+        [main_button(Action("Keep the wall", nothing if not error else None))],
+    )
+
+
+@ft.component
+def Empty(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+    return empty(
+        "No job yet.",
+        "A job holds its walls, its mixes and its coats.",
+        Action("Make a job", nothing),
+        Action("Look at the demo job", nothing),
+    )
+
+
+Scene = Callable[..., ft.Control]
+SCENES: dict[str, Scene] = {
+    "coats": Coats,
+    "weigh": Weigh,
+    "keypad": Pad,
+    "over": Over,
+    "cans": Cans,
+    "mix": Mix,
+    "walls": Walls,
+    "job": Job,
+    "notices": Notices,
+    "forms": Forms,
+    "empty": Empty,
+}
