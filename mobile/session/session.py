@@ -30,6 +30,58 @@ class Shelf(Protocol):
         """Give all records in the order in which they were first kept."""
 
     async def keep(self, *records: Record, forget: tuple[str, ...] = ()) -> None:
+        """Commit records and forget others, all or nothing."""
+
+    def export(self, job_id: str | None = None) -> bytes:
+        """Give everything, or one job, as one file."""
+
+
+@dataclass(frozen=True, slots=True)
+class Undo:
+    """What takes a verb back: entries that count no more, things as they were, things to forget."""
+
+    entries: tuple[str, ...] = ()
+    things: tuple[Record, ...] = ()
+    forget: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What was said last, and how it can be taken back."""
+
+    said: str
+    undo: Undo | None = None
+    bad: bool = False
+
+
+@ft.observable
+class Shown:
+    """What the root of the screen follows."""
+
+    def __init__(self, known: Known) -> None:
+        self.known = known
+        self.told: Told | None = None
+
+
+class Session:
+    """The book's state in memory, and the verbs' way to change it."""
+
+    def __init__(self, shelf: Shelf, device: str) -> None:
+        self.shelf, self.device = shelf, device
+        self.shown = Shown(known_of(shelf.records()))
+        self.drafts = Drafts(self.keep_drafts)
+        self._turn = asyncio.Lock()
+
+    @property
+    def known(self) -> Known:
+        """What is known now."""
+        return self.shown.known
+
+    def stamp(self, record_id: str = "") -> tuple[str, float, str]:
+        """Give the first three fields of a record: its id, this instant, this device."""
+        return record_id or str(uuid4()), clock.now_s(), self.device
+
+    async def keep(self, *records: Record, forget: tuple[str, ...] = ()) -> None:
         """Commit, then let memory and screens know; forgotten forms lose what waits to be kept."""
         async with self._turn:
             await self.shelf.keep(*records, forget=forget)
@@ -76,7 +128,6 @@ class Shelf(Protocol):
         if then:
             then(result)
         return True
-
 
 
 SESSION: Final = ft.create_context(cast(Session | None, None))
