@@ -97,7 +97,11 @@ async def keep_can(
         tare_from = "unopened"
     stamp = session.stamp(can.id)
     kept = Can(*stamp, can.number, paint.id, can.label_l, tare_g, tare_from, can.gone)
-    if unopened_gross_g is not None and tare_g is not None and (old is None or old.tare_g != tare_g):
+    if (
+        unopened_gross_g is not None
+        and tare_g is not None
+        and (old is None or old.tare_g != tare_g)
+    ):
         net_g = net(unopened_gross_g, tare_g).net_g
         weighing = CanWeighed(*session.stamp(), kept.id, unopened_gross_g, tare_g, net_g)
     entries = (weighing,) if weighing else ()

@@ -29,7 +29,9 @@ async def open_demo(session: Session) -> None:
     made += [record for pair in cans for record in pair]
     before = session.known.settings
     await session.keep(*made, opened(session, job))
-    undo = Undo(things=(before,), forget=tuple(record.id for record in made))
+    weighed = tuple(record.id for _, record in cans)
+    things = tuple(record.id for record in made if record.id not in weighed)
+    undo = Undo(entries=weighed, things=(before,), forget=things)
     session.tell(words.now_at(job.name), undo)
 
 

@@ -60,9 +60,7 @@ async def on_the_mark(session: Session, pot: Pot) -> None:
     target = pot.target
     if target is None:
         return
-    pour = Poured(
-        *session.stamp(), pot.id, target.paint, pot.can(target.paint), target.net_g, None
-    )
+    pour = Poured(*session.stamp(), pot.id, target.paint, pot.can(target.paint), target.net_g, None)
     await session.keep(pour, forget=("weigh",))
     session.tell(words.poured(target.net_g), Undo(entries=(pour.id,)))
 

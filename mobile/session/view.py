@@ -5,7 +5,9 @@ from typing import Final
 
 import flet as ft
 
+from core.errors import Refused
 from core.units import System, read, show, typed, unit_of
+from mobile.words.trouble import refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +26,16 @@ class View:
     def read(self, name: str, text: str) -> float:
         """Read a quantity as this person types it; raise `Refused` if there is none."""
         return read(name, text, self.system)
+
+    def error(self, name: str, text: str) -> str:
+        """Say what is wrong with what was typed into a field; nothing while it is empty."""
+        if not text.strip():
+            return ""
+        try:
+            self.read(name, text)
+        except Refused as refusal:
+            return refused(refusal, self.show)
+        return ""
 
     def typed(self, name: str, value: float | None) -> str:
         """Write a quantity as this person would type it, to the last bit; nothing for None."""

@@ -20,7 +20,9 @@ USE_NEW = "Use it now"
 LATER = "Later"
 ASIDE = "A damaged book was put aside; the last good one is in use."
 ASIDE_SAVE = "Save the damaged one as a file"
-NEWER = "This phone's book was written by a newer Duskcoat. Nothing was changed: start that version."
+NEWER = (
+    "This phone's book was written by a newer Duskcoat. Nothing was changed: start that version."
+)
 DAMAGED = "The book can't be read and there is no good copy. It was left as it is."
 DAMAGED_SAVE = "Save it as a file"
 BEGIN_ANEW = "Put it aside and begin anew"

@@ -1,6 +1,6 @@
 """What the app says when something did not work: what happened, what is kept, what to do."""
 
-from math import isfinite
+from collections.abc import Callable
 
 from core.errors import Refused
 
@@ -10,6 +10,12 @@ FULL = "The phone is full, so this was not kept. Free some space, then try again
 TAKEN = "Duskcoat was opened in another tab. This one keeps nothing more."
 GONE = "The phone's storage did not answer, so this was not kept. Close the app and start it again."
 
+MOST = 1e6  # a bound above this is no help to anybody
+SENTENCES = {
+    "openings_m2": "The openings are larger than the wall. Check their sizes, or the wall's.",
+    "number_taken": "Another can has that number. Paint a different one on the lid.",
+    "name": "Give it a name.",
+}
 _NAMES = {
     "width_m": "Width",
     "height_m": "Height",
@@ -25,7 +31,10 @@ _NAMES = {
     "minimum_s": "Wait",
     "maximum_s": "Recoat before",
     "parts_count": "Parts",
-    "count": "How many",
+    "opening_width_m": "Opening width",
+    "opening_height_m": "Opening height",
+    "opening_count": "How many",
+    "deducted_above_m2": "Openings come off above",
 }
 
 
@@ -35,13 +44,28 @@ def named(name: str) -> str:
     return _NAMES.get(name, plain)
 
 
-def refused(refusal: Refused) -> str:
-    """Say what is wrong with a value and what would do."""
+def _plain(_name: str, value: float) -> str:
+    return f"{value:g}"
+
+
+def refused(refusal: Refused, show: Callable[[str, float], str] = _plain) -> str:
+    """Say what is wrong with a value and what would do, in the person's units."""
+    name = named(refusal.name)
+    if refusal.name in SENTENCES:
+        return SENTENCES[refusal.name]
     if isinstance(refusal.value, str):
-        return f"{named(refusal.name)}: type a number"
-    if isfinite(refusal.high):
-        return f"{named(refusal.name)}: from {refusal.low:g} to {refusal.high:g}"
-    return f"{named(refusal.name)}: {refusal.low:g} or more"
+        return f"{name}: type a number{_example(refusal.name)}"
+    if refusal.high < MOST and refusal.high > refusal.low:
+        return (
+            f"{name}: from {show(refusal.name, refusal.low)} to {show(refusal.name, refusal.high)}"
+        )
+    return f"{name}: {show(refusal.name, refusal.low)} or more"
+
+
+def _example(name: str) -> str:
+    """Show how a quantity may be typed."""
+    endings = {"_m": ", like 3.5 or 12 ft 6 in", "_s": ", like 30 min or 1 h 30"}
+    return next((words for end, words in endings.items() if name.endswith(end)), "")
 
 
 def not_kept(error: OSError) -> str:

@@ -10,7 +10,7 @@ OPENING, OPENING_WIDTH, OPENING_HEIGHT, COUNT = (
 ONE_HEIGHT, TWO_HEIGHTS = "One height", "Two heights"
 EMPTY = "Measure the first wall"
 EMPTY_MORE = "Its width and its height give the square metres; openings come off."
-WALL_OF = "{name}, drawn to scale"
+TODO = "type its width and height"
 NET, GROSS, OFF = "to paint", "whole wall", "openings off"
 
 

@@ -3,7 +3,6 @@
 from core.walls.shape import Wall as Shape
 from mobile.parts.elevation import Dimensions
 from mobile.session.view import View
-from mobile.store.records import Wall
 from mobile.words import walls as words
 
 
@@ -14,9 +13,9 @@ def dimensions(shape: Shape, view: View) -> Dimensions:
     return Dimensions(view.show("width_m", shape.width_m), left, right)
 
 
-def spoken_wall(wall: Wall, view: View) -> str:
+def spoken(name: str, shape: Shape, view: View) -> str:
     """Say what the drawing shows."""
-    says = dimensions(wall.shape, view)
+    says = dimensions(shape, view)
     heights = says.left if says.left == says.right else f"{says.left} and {says.right}"
-    holes = sum(opening.count for opening in wall.shape.openings)
-    return words.spoken(wall.name, says.width, heights, holes)
+    holes = sum(opening.count for opening in shape.openings)
+    return words.spoken(name, says.width, heights, holes)

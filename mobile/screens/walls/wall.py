@@ -1,25 +1,23 @@
 """One wall: what is typed of it, its drawing, its square metres."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import flet as ft
 
 from core.errors import Refused
 from core.walls.area import PaintedArea
-from core.walls.shape import Opening
-from core.walls.shape import Wall as Shape
 from mobile import theme as t
 from mobile.parts.boards import Fact, board, facts
 from mobile.parts.buttons import main_button, outline_button, second_button
-from mobile.parts.choice import segmented
 from mobile.parts.elevation import Elevation
-from mobile.parts.fields import Field, Fields
-from mobile.parts.notices import notice
 from mobile.parts.page import header, screen
+from mobile.parts.sheet import How
 from mobile.parts.tap import Action
-from mobile.screens.walls.drawn import dimensions, spoken_wall
+from mobile.screens.walls.drawn import dimensions, spoken
+from mobile.screens.walls.fields import measures, openings
+from mobile.screens.walls.form import WallForm, form_of
 from mobile.session.address import HOW, go
-from mobile.session.forms import Edit, use_form
+from mobile.session.forms import use_form
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session
@@ -29,34 +27,80 @@ from mobile.store.records import Wall
 from mobile.words import places, trouble
 from mobile.words import walls as words
 
-ONE, TWO = "one", "two"
-Row = tuple[str, str, str, str]
+DRAWN_HIGH = 170.0
 
 
-@dataclass(frozen=True, slots=True)
-class WallForm:
-    """What has been typed, untouched; an opening is name, width, height, how many."""
+@ft.component
+def WallScreen(
+    known: Known, wall: Wall | None, how_up: bool, *, key: str | None = None
+) -> ft.Control:
+    """Measure one wall; the answer follows each digit."""
+    view, session = use_view(), use_session()
+    wall_id = wall.id if wall else "new"
+    form, edit, earlier = use_form(f"walls/{wall_id}", form_of(wall, view))
+    outcome = outcome_of(known, form, view)
+    name = form.name.strip() or next_name(known)
+    use_how(how(name, outcome, view) if how_up else None)
 
-    name: str = ""
-    width: str = ""
-    left: str = ""
-    right: str = ""
-    heights: str = ONE
-    openings: tuple[tuple[str, ...], ...] = ()
+    async def keep() -> None:
+        verb = keep_wall(session, wall.id if wall else "", name, form.shape(view))
+        await session.attempt(verb, then=lambda _: go(places.WALLS))
 
-    def shape(self, view: View) -> Shape:
-        """Read the form; raise `Refused` at the first field that gives no number."""
-        width_m = view.read("width_m", self.width)
-        one = self.heights == ONE
-        left_m = view.read("height_m" if one else "left_height_m", self.left)
-        right_m = left_m if one else view.read("right_height_m", self.right)
-        return Shape(width_m, left_m, right_m, tuple(_opening(o, view) for o in self.openings))
+    async def remove() -> None:
+        if wall:
+            await session.attempt(remove_wall(session, wall), then=lambda _: go(places.WALLS))
+
+    back = outline_button(Action(places.BACK, lambda: go(places.WALLS), key="back"), "back")
+    rows: list[ft.Control] = [
+        header(name, places.DRAFT if earlier else "", back),
+        measures(form, edit, view),
+        *answer(name, outcome, form, view, wall_id),
+        *openings(form, edit, view),
+        t.say(words.rule(threshold(known, view)), t.CAPTION, t.SOFT),
+    ]
+    if wall:
+        rows.append(second_button(Action(words.REMOVE_WALL, remove, key="remove")))
+    good = isinstance(outcome, PaintedArea)
+    kept = Action(words.keep(name), keep if good else None, "" if good else words.TODO, "keep")
+    return screen(rows, [main_button(kept)])
 
 
-def _opening(row: tuple[str, ...], view: View) -> Opening:
-    name, width, height, count = row
-    count_read = view.read("opening_count", count or "1")
-    if count_read != int(count_read):
-        raise Refused("opening_count", count, 1, 1000)
-    width_m, height_m = view.read("opening_width_m", width), view.read("opening_height_m", height)
-    return Opening(name.strip() or words.OPENING.lower(), width_m, height_m, int(count_read))
+def outcome_of(known: Known, form: WallForm, view: View) -> PaintedArea | Refused:
+    """Give what there is to paint, or why it can't be said."""
+    try:
+        return area_of(known, form.shape(view))
+    except Refused as refusal:
+        return refusal
+
+
+def answer(
+    name: str, outcome: PaintedArea | Refused, form: WallForm, view: View, wall_id: str
+) -> list[ft.Control]:
+    """Show the square metres and the drawing; where all is typed and can't be, say why."""
+    if isinstance(outcome, Refused):
+        if isinstance(outcome.value, str):
+            return []  # the field says it
+        return [t.say(trouble.refused(outcome, view.show), t.NAME, t.CAUTION)]
+    shape = form.shape(view)
+    size = (view.width - 4 * t.MARGIN, DRAWN_HIGH)
+    drawing = Elevation(shape, dimensions(shape, view), spoken(name, shape, view), size)
+    several = [Fact(view.show("net_m2", outcome.net_m2, 2), words.NET)]
+    if outcome.deducted_m2:
+        several.append(Fact(view.show("gross_m2", outcome.gross_m2, 2), words.GROSS))
+        several.append(Fact(view.show("net_m2", outcome.deducted_m2, 2), words.OFF))
+    said = facts(tuple(several), view.text_ratio)
+    why = Action(places.HOW, lambda: go(places.WALLS, wall_id, HOW), key="how")
+    return [board([drawing, said, outline_button(why)], key="answer")]
+
+
+def how(name: str, outcome: PaintedArea | Refused, view: View) -> How | None:
+    """Say how the square metres come about."""
+    if isinstance(outcome, Refused):
+        return None
+    net = Fact(view.show("net_m2", outcome.net_m2, 2), words.NET)
+    return replace(how_of(name, "", outcome.working, view), answers=(net,))
+
+
+def threshold(known: Known, view: View) -> str:
+    """Write the size above which openings come off."""
+    return view.show("deducted_above_m2", known.job.deducted_above_m2 if known.job else 0.5, 2)
