@@ -1,0 +1,42 @@
+// What a screen reader finds on the page: one object a node that says something or can be touched.
+// The page is a canvas; Flutter lays these nodes over it once accessibility is asked for.
+() => {
+  const ask = document.querySelector('flt-semantics-placeholder');
+  if (ask) {
+    const { left, top, width, height } = ask.getBoundingClientRect();
+    const middle = { clientX: left + width / 2, clientY: top + height / 2, bubbles: true };
+    ask.dispatchEvent(new MouseEvent('click', middle));
+  }
+  const plain = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
+  const own = (node) =>
+    [...node.childNodes].filter((part) => !part.matches?.('flt-semantics'));
+  const roles = { INPUT: 'textbox', TEXTAREA: 'textbox', A: 'link', IMG: 'img' };
+  const found = [];
+  const walk = (node, parent) => {
+    let here = parent;
+    if (node.matches('flt-semantics')) {
+      const field = own(node).find((part) => part.matches?.('input, textarea'));
+      const said = field ?? node;
+      const words = own(node).map((part) => part.textContent).join(' ');
+      const name = plain(said.getAttribute('aria-label') || (field ? '' : words));
+      const inner = own(node).find((part) => /^H[1-6]$/.test(part.tagName ?? ''));
+      const role = said.getAttribute('role') || roles[said.tagName]
+        || (inner || /^H[1-6]$/.test(node.tagName) ? 'heading' : 'text');
+      const tap = node.hasAttribute('flt-tappable') || ['button', 'textbox', 'link', 'switch',
+        'checkbox', 'radio', 'slider', 'tab', 'menuitem'].includes(role);
+      if (name || tap) {
+        const { left, top, width, height } = node.getBoundingClientRect();
+        const is = (flag) => said.getAttribute(flag) === 'true';
+        here = node.id;
+        found.push({ id: node.id, parent, role, name, left, top, width, height, tap,
+          value: field ? field.value : plain(said.getAttribute('aria-valuetext')),
+          chosen: is('aria-current') || is('aria-checked') || is('aria-selected'),
+          off: is('aria-disabled') || Boolean(field?.disabled) });
+      }
+    }
+    for (const child of node.children) walk(child, here);
+  };
+  const host = document.querySelector('flt-semantics-host');
+  if (host) walk(host, '');
+  return found;
+}
