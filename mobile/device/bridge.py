@@ -5,6 +5,7 @@
 
 import sys
 from collections.abc import Callable
+from contextvars import Context, copy_context
 from typing import Any, Protocol
 
 in_browser = sys.platform == "emscripten"
@@ -17,9 +18,11 @@ class News(Protocol):
     id: str
     kept: bool
     newer: bool
+    ratio: float
 
 
-listeners: dict[str, Callable[[News], None]] = {}
+listeners: dict[str, tuple[Context, Callable[[News], None]]] = {}
+"""Who hears what, with the context it listened in: Flet looks there for the page."""
 
 
 def call(what: str, **values: object) -> None:
@@ -34,7 +37,7 @@ def call(what: str, **values: object) -> None:
 
 def listen(event: str, heard: Callable[[News], None]) -> None:
     """Have the page's news of one kind; a later listener takes the place of an earlier one."""
-    listeners[event] = heard
+    listeners[event] = copy_context(), heard
     if not in_browser:
         return
     import js  # noqa: PLC0415
@@ -46,6 +49,6 @@ def listen(event: str, heard: Callable[[News], None]) -> None:
 
 def told(news: Any) -> None:
     """Hand news on to whoever listens."""
-    heard = listeners.get(news.event)
-    if heard is not None:
-        heard(news)
+    if news.event in listeners:
+        context, heard = listeners[news.event]
+        context.run(heard, news)

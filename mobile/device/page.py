@@ -81,3 +81,14 @@ def on_hidden(heard: Callable[[], None]) -> None:
     """Call `heard` when the person turns to something else: the time to keep drafts."""
     listen("hidden", lambda _news: heard())
     call("hidden")
+
+
+def on_text(heard: Callable[[float], None]) -> None:
+    """Call `heard` now and whenever it changes with the size of text on the page; 1 is usual."""
+    listen("text", lambda news: heard(news.ratio))
+    call("sized")
+
+
+def reload() -> None:
+    """Start the app anew."""
+    call("reload")

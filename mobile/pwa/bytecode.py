@@ -66,7 +66,6 @@ LEFT_OUT = (
     "rlcompleter",
     "unittest",
     "flet.testing",
-    "flet.utils.pip",
     # signing in, and formats that nothing here reads or writes
     "flet.auth.providers",
     "plistlib",

@@ -61,15 +61,17 @@ def lazy_names(tree: ast.Module) -> dict[str, str]:
 def wanted(name: str, path: str, tree: ast.Module, late: dict[str, str]) -> Iterator[str]:
     """Name all modules that one module may load while it runs."""
     package = name if path.endswith("/__init__.py") else name.rpartition(".")[0]
-    flets = set()
-    for node in running(tree):
+    nodes = list(running(tree))
+    flets = {"flet"}
+    for node in nodes:
         if isinstance(node, ast.Import | ast.ImportFrom):
             yield from imported(node, package)
-            names = {alias.asname or alias.name for alias in node.names}
-            flets |= names if isinstance(node, ast.Import) else set()
-            if isinstance(node, ast.ImportFrom) and node.module == "flet":
-                yield from (late.get(alias.name, "") for alias in node.names)
-        elif isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
+        if isinstance(node, ast.Import):
+            flets |= {alias.asname for alias in node.names if alias.name == "flet" and alias.asname}
+        if isinstance(node, ast.ImportFrom) and node.module == "flet":
+            yield from (late.get(alias.name, "") for alias in node.names)
+    for node in nodes:
+        if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
             if node.value.id in flets and node.attr in late:
                 yield late[node.attr]
                 yield f"{late[node.attr]}.{node.attr}"

@@ -18,6 +18,16 @@ function save(name, bytes, mime) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
+/** Tell how large text is, now and whenever the phone's setting or the app's own changes it. */
+function sized(tell) {
+  const probe = document.createElement('div');
+  probe.style.cssText = 'position:absolute;visibility:hidden;width:1rem;height:0';
+  document.body.append(probe);
+  const say = () => tell({ event: 'text', ratio: probe.getBoundingClientRect().width / 16 });
+  new ResizeObserver(say).observe(probe);
+  say();
+}
+
 const calls = {
   alarms: ({ alarms }, tell) => setAlarms(alarms, (id) => tell({ event: 'due', id })),
   silence,
@@ -28,6 +38,8 @@ const calls = {
   shown: ({ ground, ink }) => shown(ground, ink),
   weighing: ({ on }) => weighing(on),
   watch: (_, tell) => watch(({ kept, newer }) => tell({ event: 'version', kept, newer })),
+  sized: (_, tell) => sized(tell),
+  reload: () => location.reload(),
   renew,
   hidden: (_, tell) => document.addEventListener('visibilitychange', () => { if (document.hidden) tell({ event: 'hidden' }); }),
 };

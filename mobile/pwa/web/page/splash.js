@@ -1,6 +1,7 @@
 // What stands on the page until the app does: a start, a slow start, a failed one.
 import { ask, renew } from './offline.js';
 
+let up = false; // the app shows itself: what goes wrong from here on is the app's to tell
 const SLOW_MS = 45_000, LIFT_MS = 10_000;
 const part = (id) => document.getElementById(id);
 const ground = localStorage.getItem('ground'), ink = localStorage.getItem('ink');
@@ -27,11 +28,14 @@ export const opened = () => setTimeout(lift, LIFT_MS);
 
 function lift() {
   clearTimeout(slow);
+  up = true;
   requestAnimationFrame(() => requestAnimationFrame(() => { part('splash').hidden = true; }));
 }
 
 /** Say that the start failed; look for damaged files, put them right and start once more. */
 export async function failed(reason) {
+  console.error(reason);
+  if (up) return;
   clearTimeout(slow);
   const found = await ask('check');
   if (found?.repaired && !sessionStorage.getItem('repaired')) {
