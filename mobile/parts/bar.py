@@ -55,7 +55,7 @@ def _Spot(place: Place, chosen: bool, size: float, rail: bool) -> ft.Control:
         under = [bar, ft.Container(height=6), sign, words]
         face = ft.Container(
             ft.Column(under, spacing=2, tight=True, horizontal_alignment=CENTER),
-            padding=ft.Padding(0, 0, 0, 8),
+            padding=ft.Padding(0, 0, 0, 10),
         )
         face.alignment = ft.Alignment.TOP_CENTER
     return tap(face, go, place.words, chosen=chosen, key=place.words)
@@ -106,7 +106,7 @@ def _LockedLine(title: str, small: str) -> ft.Control:
         ft.Row([icon("lock", 28), words], spacing=16),
         bgcolor=t.GROUND,
         border=ft.Border(top=ft.BorderSide(1.5, t.LINE)),
-        padding=ft.Padding(20, 18, t.MARGIN, 18),
+        padding=ft.Padding(20, 17, t.MARGIN, 17),
     )
 
 

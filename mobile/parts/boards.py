@@ -138,28 +138,23 @@ def row(
     line: Row, do: Do | None = None, lead: ft.Control | None = None, text_ratio: float = 1.0
 ) -> ft.Control:
     """Show a line of a list; the whole line is the target."""
-    left = [t.say(line.name, t.NAME if not line.small else t.HEADING, weight=t.MEDIUM)]
-    if line.small:
-        left.append(t.say(line.small, t.CAPTION, t.SOFT))
-    right: list[ft.Control] = []
-    if line.value:
-        right.append(t.say_right(line.value, t.FACT))
-    if line.under:
-        right.append(mark(line.under, line.state))
     stacked = text_ratio >= t.STACKED_FROM
-    tail = ft.Column(
-        right,
-        spacing=2,
-        tight=True,
-        horizontal_alignment=START if stacked else ft.CrossAxisAlignment.END,
+    name = t.say(line.name, t.HEADING if line.small else t.NAME, weight=t.MEDIUM)
+    value = [t.say_right(line.value, t.FACT)] if line.value else []
+    small = t.say(line.small, t.CAPTION, t.SOFT) if line.small or line.under else None
+    under = [mark(line.under, line.state)] if line.under else []
+    if stacked:
+        lines: list[ft.Control] = [name, *([small] if line.small and small else []), *value, *under]
+    else:
+        lines = [ft.Row([grow(name), *value], spacing=12)]
+        if small:
+            lines.append(ft.Row([grow(small), *under], spacing=12))
+    middle = grow(ft.Column(lines, spacing=1, tight=True))
+    above = 11 if line.small else 13
+    face = ft.Container(
+        ft.Row([*([lead] if lead else []), middle], spacing=14),
+        padding=ft.Padding(16, above, 16, above),
     )
-    middle = ft.Column([*left, *([tail] if stacked and right else [])], spacing=2, tight=True)
-    side = [] if stacked or not right else [tail]
-    content = ft.Row(
-        [*([lead] if lead else []), grow(middle), *side], spacing=14, intrinsic_height=False
-    )
-    above = 11 if line.small else 14
-    face = ft.Container(content, padding=ft.Padding(16, above, 16, above))
     return tap(face, do, key=line.name) if do else face
 
 

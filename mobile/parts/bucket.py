@@ -19,6 +19,7 @@ from mobile.parts.drawing import (
     spoken,
     written,
 )
+from mobile.parts.measure import text_width
 
 CUP_TOP, CUP_FOOT, CUP_HIGH = 217.0, 171.0, 176.0  # 84, 66 and 68 mm
 LIP, ROUND, SIDE = 12.0, 9.0, 4.0
@@ -135,7 +136,7 @@ def label_shapes(layers: tuple[Layer, ...], cup: Cup, left: float, top: float) -
         style = ft.TextStyle(size=t.FACT, weight=t.STRONG, color=color, height=1.0)
         at = (words_at, height + top)
         shapes.append(written(one.label, at, style, ft.Alignment.CENTER_LEFT))
-        sign_at = words_at + len(one.label) * 0.56 * t.FACT + 8
+        sign_at = words_at + text_width(one.label, t.FACT) + 12
         if one.state != "to come":
             name, pen = (
                 ("check", drawn(t.GOOD, 3.5)) if one.state == "in" else ("left", drawn(t.TEXT, 3.5))

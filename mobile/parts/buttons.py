@@ -66,13 +66,13 @@ def outline_button(action: Action, sign: str = "") -> ft.Control:
     words = ft.Text(action.words, style=t.style(t.SMALL, t.TEXT, t.MEDIUM), text_align=CENTER)
     content: ft.Control = words
     if sign:
-        mark = icon(sign, 18, t.TEXT)
-        content = ft.Row([mark, words], spacing=4, tight=True)
+        mark = icon(sign, 20, t.TEXT, heavy=True)
+        content = ft.Row([mark, words], spacing=3, tight=True)
     face = surface(
         content,
         edge=ft.BorderSide(1.5, t.EDGE),
         radius=t.HOW_RADIUS,
-        padding=padded(t.TARGET - 3, Action(""), t.SMALL, 13),
+        padding=padded(t.TARGET - 3, Action(""), t.SMALL, 8 if sign else 13),
     )
     return tap(face, action.do, key=action.key)
 
@@ -116,3 +116,38 @@ def thumb_block(
     return ft.Column(
         rows, spacing=t.GAP, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
     )
+
+
+def option(
+    action: Action,
+    detail: str,
+    drawing: ft.Control | None = None,
+    main: bool = False,
+    text_ratio: float = 1.0,
+) -> ft.Control:
+    """Offer one answer of several as a large board: what, at what cost, drawn and in detail."""
+    ink = t.INK if main else t.TEXT
+    words = ft.Text(action.words, style=t.style(t.ZONE, ink, t.STRONG))
+    cost = ft.Text(action.small, style=t.style(t.FACT, ink, t.MEDIUM))
+    more = ft.Text(detail, style=t.style(t.SMALL + 1, ink if main else t.TEXT))
+    shown: list[ft.Control] = [more]
+    if drawing:
+        dark = ft.Container(
+            drawing,
+            bgcolor=t.GROUND if main else None,
+            border_radius=t.HOW_RADIUS,
+            padding=ft.Padding(6, 8, 6, 6),
+        )
+        shown = [dark, more]
+    stacked = text_ratio >= t.STACKED_FROM
+    if not stacked:
+        grow(more)
+    under = ft.Column(shown, tight=True) if stacked else ft.Row(shown, spacing=16)
+    face = surface(
+        ft.Column([words, cost, under], spacing=6, tight=True),
+        fill=t.FILL if main else t.RAISED,
+        edge=ft.BorderSide(3, t.RIM) if main else ft.BorderSide(1.5, t.EDGE),
+        radius=t.BOARD_RADIUS,
+        padding=ft.Padding(15, 14, 15, 14),
+    )
+    return tap(face, action.do, key=action.key)

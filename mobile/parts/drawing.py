@@ -16,7 +16,7 @@ Point = tuple[float, float]
 Points = tuple[Point, ...]
 
 HATCH = 4.6, 7.0  # width and pitch of a stripe
-CROSS = 2.0, 8.0
+CROSS = 1.5, 5.7  # 8 across
 DASHES = [6.0, 5.0]
 
 

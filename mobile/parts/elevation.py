@@ -9,6 +9,7 @@ import flet.canvas as cv
 from core.walls.shape import Opening, Wall
 from mobile import theme as t
 from mobile.parts.drawing import Point, Points, box, drawn, filled, path, spoken, written
+from mobile.parts.measure import text_width
 
 SIDE, FOOT, TOP = 34.0, 30.0, 6.0  # room for the dimension lines, dp
 DOOR_M, SILL_M = 1.8, 0.9
@@ -76,7 +77,7 @@ def dimension(start: Point, end: Point, words: str, size: float = t.SMALL) -> li
     (x, y), (to_x, to_y) = start, end
     upright = x == to_x
     length = abs(to_y - y) + abs(to_x - x)
-    gap = min(len(words) * 0.56 * size / 2 + 8, length / 2)
+    gap = min(text_width(words, size) / 2 + 8, length / 2)
     middle = ((x + to_x) / 2, (y + to_y) / 2)
     style = t.style(size, t.TEXT, t.STRONG)
     elements: list[cv.Path.PathElement] = []

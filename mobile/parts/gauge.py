@@ -76,7 +76,8 @@ def gauge_shapes(reading: Reading, color: str, width: float) -> list[cv.Shape]:
 
     top, foot = OVER, OVER + HIGH
     low, high, target = at(reading.low_g), at(reading.high_g), at(reading.target_g)
-    shapes: list[cv.Shape] = [cv.Path([rounded(0, top, width, foot, 6)], filled(t.RAISED))]
+    shapes = tick_shapes(reading, width, (begins, stops))
+    shapes.append(cv.Path([rounded(0, top, width, foot, 6)], filled(t.RAISED)))
     if reading.reads_g is not None:
         reads = at(reading.reads_g)
         solid = cv.Path([rounded(0, top, max(min(reads, low - 2), 1), foot, 6)], filled(color))
@@ -97,7 +98,7 @@ def gauge_shapes(reading: Reading, color: str, width: float) -> list[cv.Shape]:
             path((gap,), filled(t.GROUND)),
             cv.Line(reads, top - 9, reads, foot + 9, paint=drawn(t.TEXT, 3.5)),
         ]
-    return [*shapes, *tick_shapes(reading, width, (begins, stops))]
+    return shapes
 
 
 @ft.component

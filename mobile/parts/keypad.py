@@ -1,7 +1,7 @@
 """The own keypad, for gloves: no phone keyboard over the figure."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import flet as ft
@@ -9,6 +9,7 @@ import flet as ft
 from mobile import theme as t
 from mobile.parts.buttons import main_button
 from mobile.parts.icons import icon
+from mobile.parts.measure import text_width, unparted
 from mobile.parts.tap import Action, surface, tap
 from mobile.words import parts as words
 
@@ -57,6 +58,12 @@ def key_face(content: ft.Control, width: float, height: float) -> ft.Container:
 def digit_size(width: float, height: float, text_ratio: float) -> float:
     """Find the size of a digit that stays inside its key at the phone's text size."""
     return min(34.0, width * 0.9 / 0.6 / text_ratio, height * 0.8 / t.line_height(34) / text_ratio)
+
+
+def action_size(action: Action, width: float) -> float:
+    """Find the size at which the longest word of the main action stays inside its key."""
+    longest = max((text_width(word, 1) for word in action.words.split(" ")), default=1.0)
+    return min(t.FACT, (width - 8) / max(longest, 1.0))
 
 
 @ft.component
@@ -116,15 +123,14 @@ def Keypad(
     keys = Keys(pressed, key_wide, key_high, text_ratio, stacked)
     if stacked:
         return ft.Column(
-            [keys, main_button(action)],
+            [keys, main_button(replace(action, words=unparted(action.words)))],
             spacing=t.GAP,
             tight=True,
             horizontal_alignment=ft.CrossAxisAlignment.STRETCH,
         )
-    longest = max(map(len, action.words.split(" ")), default=1)
-    size = min(t.FACT, (key_wide - 12) / (0.6 * longest) / text_ratio)
+    whole = replace(action, words=unparted(action.words))
     button = ft.Container(
-        main_button(action, size),
+        main_button(whole, action_size(whole, key_wide) / text_ratio),
         left=3 * (key_wide + t.GAP),
         top=key_high + t.GAP,
         width=key_wide,

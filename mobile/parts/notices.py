@@ -19,7 +19,7 @@ STRETCH = ft.CrossAxisAlignment.STRETCH
 def told(
     words: str, undo: Do | None = None, above: float = t.BAR + t.MAIN + 2 * t.MARGIN
 ) -> ft.SnackBar:
-    """Float a line over the main button, with *Undo* (docked, it would swallow the places' taps)."""
+    """Float a line over the main button, with *Undo* (docked, it swallows the places' taps)."""
     return ft.SnackBar(
         ft.Text(words, style=t.style(t.SMALL, t.TEXT, t.MEDIUM)),
         bgcolor=t.RAISED,

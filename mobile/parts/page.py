@@ -17,7 +17,7 @@ def header(
     words.append(ft.Semantics(header=True, container=True, content=heading))
     left = grow(ft.Column(words, spacing=2, tight=True))
     content = ft.Row([left, *([right] if right else [])], spacing=12)
-    return ft.Container(content, padding=ft.Padding(4, 12, 4, 8))
+    return ft.Container(content, padding=ft.Padding(4, 10, 4, 4))
 
 
 def screen(

@@ -12,8 +12,10 @@ from mobile.parts import icons
 from mobile.parts.drawing import drawn, filled, path
 from mobile.parts.tap import grow, tap
 
-LINE, DISC, STUB = 4.0, 24.0, 3.0
-DAY_WIDE = 66.0
+LINE, WIDE = 4.0, 24.0
+HIGH = {"done": 18.0, "now": 23.0, "to come": 18.0, "hand-over": 23.0}
+MIDDLE = 3 + 10.3  # of a name under the row's top, dp, at the phone's usual text size
+DAY_WIDE = 62.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,26 +33,20 @@ class Stop:
 
 @ft.component
 def _Disc(state: str) -> ft.Control:
-    middle = DISC / 2
+    x, y = WIDE / 2, HIGH[state] / 2
     shapes: list[cv.Shape]
     if state == "done":
-        tick = icons.shape("check", 13, drawn(t.GROUND, 2.5), middle - 6.5, middle - 6.5)
-        shapes = [cv.Circle(middle, middle, 9, filled(t.GOOD)), tick]
+        tick = icons.shape("check", 12, drawn(t.GROUND, 2.5), x - 6, y - 6)
+        shapes = [cv.Circle(x, y, 9, filled(t.GOOD)), tick]
     elif state == "now":
-        ring = cv.Circle(middle, middle, 10, drawn(t.TEXT, 3))
-        shapes = [ring, cv.Circle(middle, middle, 4.5, filled(t.TEXT))]
+        ring = cv.Circle(x, y, 10, drawn(t.TEXT, 3))
+        shapes = [ring, cv.Circle(x, y, 4.5, filled(t.TEXT))]
     elif state == "hand-over":
-        bob = (
-            (middle - 9, 0.0),
-            (middle + 9, 0.0),
-            (middle + 7, 10.0),
-            (middle, 23.0),
-            (middle - 7, 10.0),
-        )
+        bob = ((x - 9, 0.0), (x + 9, 0.0), (x + 7, 10.0), (x, 23.0), (x - 7, 10.0))
         shapes = [path((bob,), filled(t.TEXT))]
     else:
-        shapes = [cv.Circle(middle, middle, 7.5, drawn(t.EDGE, 3))]
-    return cv.Canvas(shapes, width=DISC, height=DISC)
+        shapes = [cv.Circle(x, y, 7.5, drawn(t.EDGE, 3))]
+    return cv.Canvas(shapes, width=WIDE, height=HIGH[state])
 
 
 Disc = ft.memo(_Disc)
@@ -70,19 +66,24 @@ def thread(dotted: bool, height: float | None = None) -> ft.Control:
     return ft.Container(width=LINE - 1, height=height, gradient=dots, expand=height is None)
 
 
-def stop_row(stop: Stop, before: Stop | None, on_tap: Callable[[str], Any] | None) -> ft.Control:
+def stop_row(
+    stop: Stop, before: Stop | None, on_tap: Callable[[str], Any] | None, text_ratio: float
+) -> ft.Control:
     """Show a step: its day, its disc on the line, its name over the wait, its hour."""
     strong = t.STRONG if stop.state in {"now", "hand-over"} else t.MEDIUM
-    above = thread(before.ends_visit, STUB) if before else ft.Container(height=STUB)
+    stub = max(MIDDLE * text_ratio - HIGH[stop.state] / 2, 0)
+    above = thread(before.ends_visit, stub) if before else ft.Container(height=stub)
     below = [thread(stop.ends_visit)] if stop.state != "hand-over" else []
     rail = ft.Column(
         [above, Disc(stop.state), *below],
         spacing=0,
-        width=DISC + 8,
+        width=WIDE + 8,
         horizontal_alignment=ft.CrossAxisAlignment.CENTER,
     )
     day = ft.Container(
-        t.say(stop.day, t.SMALL, weight=t.STRONG), width=DAY_WIDE, padding=ft.Padding(4, 4, 0, 0)
+        t.say(stop.day, t.SMALL + 1, weight=t.STRONG),
+        width=DAY_WIDE * text_ratio,
+        padding=ft.Padding(4, 3, 0, 0),
     )
     words: list[ft.Control] = [t.say(stop.name, t.NAME - 1, weight=strong)]
     if stop.wait:
@@ -103,10 +104,15 @@ def stop_row(stop: Stop, before: Stop | None, on_tap: Callable[[str], Any] | Non
     return tap(face, lambda: on_tap(stop.key), key=f"stop {stop.key}")
 
 
-def schedule(stops: tuple[Stop, ...], on_tap: Callable[[str], Any] | None = None) -> ft.Control:
+def schedule(
+    stops: tuple[Stop, ...],
+    on_tap: Callable[[str], Any] | None = None,
+    text_ratio: float = 1.0,
+) -> ft.Control:
     """Hang the steps on one line, from the first to the hand-over."""
     befores = (None, *stops[:-1])
-    rows = [stop_row(one, before, on_tap) for one, before in zip(stops, befores, strict=True)]
+    pairs = zip(stops, befores, strict=True)
+    rows = [stop_row(one, before, on_tap, text_ratio) for one, before in pairs]
     return ft.Column(
         rows, spacing=0, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
     )

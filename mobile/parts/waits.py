@@ -20,11 +20,12 @@ from mobile.parts.drawing import (
     stripes,
     written,
 )
+from mobile.parts.measure import text_width
 
 STRIP_HIGH, OVER, BOB = 26.0, 10.0, 13.0
 NOW_WIDE, GAP = 3.5, 2.0
 BEFORE_S, AFTER_S, MOST_S, LEAST_S = 15 * 60.0, 30 * 60.0, 6 * 3600.0, 3600.0
-AXIS_HIGH, PILL_HIGH, LETTER = 46.0, 30.0, 0.58
+AXIS_HIGH, PILL_HIGH = 44.0, 29.0
 MOVE = ft.Animation(400, ft.AnimationCurve.EASE_OUT)
 
 
@@ -166,7 +167,7 @@ WaitStrip = ft.memo(_WaitStrip)
 @ft.component
 def _TimeAxis(clock: Clock, ticks: tuple[Tick, ...], now_words: str) -> ft.Control:
     now = clock.left(clock.now_s)
-    half = (len(now_words) * LETTER * t.SMALL + 20) / 2
+    half = (text_width(now_words, t.SMALL) + 18) / 2
     middle = min(max(now, half - t.MARGIN), clock.width - half + t.MARGIN)
     style = t.style(t.CAPTION, t.SOFT)
     marks: list[cv.Path.PathElement] = []
@@ -175,9 +176,9 @@ def _TimeAxis(clock: Clock, ticks: tuple[Tick, ...], now_words: str) -> ft.Contr
         if not clock.axis.holds(tick.at_s):
             continue
         x = clock.left(tick.at_s)
-        marks += [cv.Path.MoveTo(x, 38 if tick.words else 41), cv.Path.LineTo(x, 45)]
+        marks += [cv.Path.MoveTo(x, 36 if tick.words else 39), cv.Path.LineTo(x, 43)]
         if tick.words and abs(x - middle) > half + 22:
-            shapes.append(written(tick.words, (x, 19), style, ft.Alignment.CENTER))
+            shapes.append(written(tick.words, (x, 18), style, ft.Alignment.CENTER))
     pill = rounded(middle - half, 3, middle + half, 3 + PILL_HIGH, 8)
     bold = t.style(t.SMALL, t.GROUND, t.STRONG)
     stem = cv.Rect(now - NOW_WIDE / 2, PILL_HIGH, NOW_WIDE, AXIS_HIGH - PILL_HIGH)

@@ -4,6 +4,8 @@ Addresses: /coats, /weigh, /keypad, /over, /cans, /mix, /wall, /job, /notices, /
 ?look=dim&text=2 in the query of the address.
 """
 
+# ruff: noqa: N802  components are PascalCase
+
 import sys
 from urllib.parse import parse_qs, urlsplit
 

@@ -1,5 +1,7 @@
 """Screens made of parts alone, with the figures of the design pictures."""
 
+# ruff: noqa: N802  components are PascalCase
+
 from collections.abc import Callable
 
 import flet as ft
@@ -22,6 +24,7 @@ from mobile.parts.boards import (
 from mobile.parts.bucket import Bucket, Cup, Layer
 from mobile.parts.buttons import (
     main_button,
+    option,
     outline_button,
     second_button,
     stack_or_row,
@@ -220,15 +223,31 @@ def Pad(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
 
 @ft.component
 def Over(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
-    solid = (Layer(0, 0.075, "#F4F02A", "in"), Layer(0.075, 0.3, "#FF7F1F", "in"))
+    yellow, orange = Layer(0, 0.075, "#F4F02A", "in"), Layer(0.075, 0.3, "#FF7F1F", "in")
+    full = (yellow, orange, Layer(0.3, 0.78, "#CFD8DC", "in"))
     cup = Cup(78, labels=False)
     return screen(
         [
             header("4.6 g over", right=outline_button(Action("Back", nothing), "back")),
-            board([answer("4.6 g over", "caution"), Bucket(solid, "cup", cup)]),
-            main_button(Action("Make 250.4 g instead", nothing, "18.4 g more, worth 0.47")),
-            second_button(Action("Keep it, a touch stronger", nothing, "no paint lost, 236.6 g")),
-            second_button(Action("Tip it out, start again", nothing, "lose 81.9 g, worth 3.40")),
+            option(
+                Action("Make 250.4 g instead", nothing, "18.4 g more, worth 0.47"),
+                "1.5 g more of can 8, then 167.0 g of can 12. Cans and cup hold it.",
+                Bucket(full, "cup", cup),
+                True,
+                ratio,
+            ),
+            option(
+                Action("Keep it, a touch stronger", nothing, "no paint lost, 236.6 g in all"),
+                "26.5 % orange, where the recipe has 25.0 %.",
+                Bucket(full, "cup", cup),
+                text_ratio=ratio,
+            ),
+            option(
+                Action("Tip it out, start again", nothing, "lose 81.9 g, worth 3.40"),
+                "Yellow and orange go to the waste tub, never to a drain.",
+                Bucket((), "cup", cup),
+                text_ratio=ratio,
+            ),
         ]
     )
 
@@ -419,6 +438,7 @@ def Job(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
             schedule(
                 STOPS,
                 lambda _: page.show_dialog(told("Base 1 finished on Wall 2 at 12:54.", nothing)),
+                ratio,
             ),
             tiles([tile(sign, name, small, nothing) for sign, name, small in names], ratio),
         ]

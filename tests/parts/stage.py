@@ -7,7 +7,7 @@ from pathlib import Path
 from shutil import copyfile
 
 import flet as ft
-import flet_web
+import flet_web  # type: ignore[import-untyped]
 
 FONTS = Path(__file__).parents[2] / "assets/fonts"
 WEIGHTS = (400, 500, 600)

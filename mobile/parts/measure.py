@@ -1,0 +1,28 @@
+"""How wide a text runs, near enough to leave room for it on a drawing."""
+
+# Advances of Figures SemiBold, em, from its own table; other signs are taken as a digit.
+ADVANCES = (
+    (0.25, " \u00a0"),
+    (0.30, "ijl,.':;!"),
+    (0.36, "()[]{}ft|"),
+    (0.41, "rI-/"),
+    (0.50, "szcLvy?Jx"),
+    (0.57, "aekoFT*_"),
+    (0.65, "SYCPVBRXADK#"),
+    (0.72, "HNGOQU&"),
+    (0.90, "mMwW@%"),
+)
+OTHER = 0.60
+EM = {sign: width for width, signs in ADVANCES for sign in signs}
+
+
+def text_width(words: str, size: float) -> float:
+    """Find how wide a text runs at a size, dp."""
+    return sum(EM.get(sign, OTHER) for sign in words) * size
+
+
+def unparted(words: str) -> str:
+    """Keep a unit with its figure, where a text is broken into lines ("Use 81.9 g")."""
+    head, gap, last = words.rpartition(" ")
+    short = len(last) <= 2 and head[-1:].isdigit()  # noqa: PLR2004  units: g, m, m²
+    return f"{head}\u00a0{last}" if gap and short else words
