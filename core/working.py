@@ -25,3 +25,29 @@ class Step:
 
 
 Working = tuple[Step, ...]
+
+
+def step(name: str, formula: str, value: float, source: str, **inputs: float) -> Step:
+    """Write down one step of a working.
+
+    Parameters
+    ----------
+    name
+        What comes out, with its SI unit.
+    formula
+        A template over the names of the inputs.
+    value
+        What came out.
+    source
+        Where the formula is from.
+    **inputs
+        What went in, by name.
+
+    Returns
+    -------
+        The step.
+
+    >>> step("net_g", "{gross_g} − {tare_g}", 3.0, "definition", gross_g=5.0, tare_g=2.0).inputs
+    (('gross_g', 5.0), ('tare_g', 2.0))
+    """
+    return Step(name, formula, tuple(inputs.items()), value, source)
