@@ -32,7 +32,7 @@ class Chromium:
     """Chromium with a phone's profile: touch, mobile, device pixels."""
 
     name = "Chromium"
-    own_hosts = (
+    own_hosts: tuple[str, ...] = (
         "accounts.google.com",
         "content-autofill.googleapis.com",
         "update.googleapis.com",

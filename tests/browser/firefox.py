@@ -49,7 +49,7 @@ class Firefox:
     """Firefox ESR in a window of a phone's size, touched by a thumb."""
 
     name = "Firefox ESR"
-    own_hosts = ()
+    own_hosts: tuple[str, ...] = ()
 
     def __init__(self, home: Path, wire: str, screen: Screen) -> None:
         self.screen, profile = screen, home / "profile"

@@ -128,7 +128,8 @@ class Phone:
                 return None
             return after[0] if self.on_top(after[0]) else None
 
-        return until(at_rest, seconds, lambda: self.why_not(name, role))
+        box = until(at_rest, seconds, lambda: self.why_not(name, role))
+        return cast("Box", box)
 
     def on_top(self, box: Box) -> bool:
         """Say whether a thumb in the middle of a node would touch it or what is inside it."""

@@ -32,7 +32,7 @@ class WebKit:
     """WebKitGTK in a window as small as it gets (its own bar needs some 450 dp)."""
 
     name = "WebKitGTK"
-    own_hosts = ()
+    own_hosts: tuple[str, ...] = ()
 
     def __init__(self, home: Path, wire: str, screen: Screen) -> None:
         home.mkdir(parents=True, exist_ok=True)
