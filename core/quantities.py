@@ -1,17 +1,9 @@
 """The quantities of the trade: their units, and how people spell them."""
 
 from dataclasses import dataclass
-from enum import StrEnum
 
 LEAST, MOST = 1e-9, 1e12  # what any quantity may measure in its SI unit, 0 apart
 ABSOLUTE_ZERO_C = -273.15  # SI brochure, definition of the degree Celsius
-
-
-class System(StrEnum):
-    """The units that a person reads, and that a number without a unit is taken in."""
-
-    METRIC = "metric"
-    US = "us"
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,14 +17,6 @@ class Kind:
     us_digits: int
     low: float = 0.0
     units: tuple[str, ...] = ()
-
-    def unit(self, system: System) -> str:
-        """Find the unit of one system."""
-        return self.metric if system is System.METRIC else self.us
-
-    def digits(self, system: System) -> int:
-        """Find the usual decimals of one system."""
-        return self.metric_digits if system is System.METRIC else self.us_digits
 
 
 PLAIN = Kind("", "", 2, "", 2)

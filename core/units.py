@@ -5,6 +5,7 @@ a plain number. This is the only place that knows Pint; it is loaded when the fi
 that is not SI's own.
 """
 
+from enum import StrEnum
 from fractions import Fraction
 from functools import cache
 from math import inf
@@ -13,7 +14,7 @@ from typing import TYPE_CHECKING
 from core import numerals
 from core.amounts import amounts, feet, hours
 from core.errors import Refused, require
-from core.quantities import LEAST, MOST, PLAIN, Kind, System, kind_of
+from core.quantities import LEAST, MOST, PLAIN, Kind, kind_of
 
 if TYPE_CHECKING:
     from pint import UnitRegistry
@@ -48,6 +49,13 @@ pound = 453.59237 * gram = lb
 ounce = pound / 16 = oz
 """
 _FOR_PINT = str.maketrans({"°": "deg", "²": "**2", "³": "**3", " ": "_"})
+
+
+class System(StrEnum):
+    """The units that a person reads, and that a number without a unit is taken in."""
+
+    METRIC = "metric"
+    US = "us"
 
 
 def read(name: str, text: str, system: System = System.METRIC) -> float:
