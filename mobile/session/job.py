@@ -1,12 +1,18 @@
 """Verbs and views of *Job*: its name and steps, settings, export."""
 
 from dataclasses import replace
+from typing import Literal
 
 from core.coats.schedule import PlannedStep
-from core.errors import Refused
+from core.errors import Refused, require
+from core.walls.area import DEDUCTED_ABOVE_M2
+from mobile.session.known import Known
 from mobile.session.session import Session, Undo
-from mobile.store.records import Job, Record, Settings
+from mobile.store.records import CoatFinished, Job, Record, Settings
 from mobile.words import job as words
+
+StepState = Literal["done", "now", "to come"]
+CAPACITY_G = 10.0, 1e5  # a pocket scale to a platform
 
 
 def job_or_new(session: Session) -> tuple[Job, tuple[Record, ...]]:
@@ -51,12 +57,25 @@ async def open_job(session: Session, job: Job) -> None:
 
 async def name_job(session: Session, name: str) -> None:
     """Name the open job."""
-    await _change(session, words.named, name=_named(name))
+    job, made = job_or_new(session)
+    after = _with(session, job, name=_named(name))
+    await session.keep(*(r for r in made if r.id != job.id), after, forget=("job/name",))
+    session.tell(words.named(after.name), None if made else Undo(things=(job,)))
 
 
-async def set_rule(session: Session, deducted_above_m2: float) -> None:
-    """Set the size above which an opening is taken off."""
-    await _change(session, words.rule_set, deducted_above_m2=deducted_above_m2)
+async def set_scale_and_rule(
+    session: Session, capacity_g: float, deducted_above_m2: float | None
+) -> None:
+    """Keep what the scale can carry, and the size above which the open job takes openings off."""
+    require("capacity_g", capacity_g, *CAPACITY_G)
+    settings, job = changed(session, scale_capacity_g=capacity_g), session.known.job
+    if job is None or deducted_above_m2 is None:
+        await session.keep(settings, forget=("job/settings",))
+        return
+    require("deducted_above_m2", deducted_above_m2, *DEDUCTED_ABOVE_M2)
+    ruled = _with(session, job, deducted_above_m2=deducted_above_m2)
+    await session.keep(settings, ruled, forget=("job/settings",))
+    session.tell(words.rule_set(job.name), Undo(things=(job,)))
 
 
 async def keep_step(session: Session, step: PlannedStep) -> None:
@@ -96,16 +115,21 @@ def new_step_id(session: Session) -> str:
     return session.stamp()[0]
 
 
+def step_states(known: Known) -> tuple[StepState, ...]:
+    """Say of each step whether all walls have it, whether it is the one now, or still to come."""
+    steps = known.job.steps if known.job else ()
+    walls = {wall.id for wall in known.job_walls}
+    coats = known.of(CoatFinished)
+    states: list[StepState] = []
+    for step in steps:
+        finished = walls and walls <= {coat.wall for coat in coats if coat.step == step.id}
+        states.append("done" if finished else "to come" if "now" in states else "now")
+    return tuple(states)
+
+
 def export(session: Session) -> bytes:
     """Give everything as one file."""
     return session.shelf.export()
-
-
-async def _change(session: Session, said: "words.Saying", **what: str | float) -> None:
-    job, made = job_or_new(session)
-    after = _with(session, job, **what)
-    await session.keep(*(r for r in made if r.id != job.id), after)
-    session.tell(said(after.name), None if made else Undo(things=(job,)))
 
 
 def _with(session: Session, job: Job, **what: object) -> Job:

@@ -15,6 +15,7 @@ import flet as ft
 
 from core.errors import Refused
 from mobile import clock
+from mobile.device import page as device
 from mobile.session.drafts import Drafts
 from mobile.session.known import Known, known_of
 from mobile.store.records import Draft, Record, Undone
@@ -102,9 +103,26 @@ class Session:
         """Say what happened; it stands until the next thing is said."""
         self.shown.told = Told(said, undo, bad)
 
+    def refuse(self, refusal: Refused, show: Callable[[str, float], str]) -> None:
+        """Say why something typed can't be taken; what is typed stays."""
+        self.tell(words.refused(refusal, show), bad=True)
+
     def hush(self) -> None:
         """Take the line away."""
         self.shown.told = None
+
+    def aside_seen(self) -> None:
+        """Take away the line about what was put aside; Job still has it."""
+        self.shown.aside = ()
+
+    async def save_aside(self) -> None:
+        """Put the damaged files into the phone's downloads."""
+        for name in self.shown.aside:
+            device.save_file(name, await self.shelf.aside(name), "application/octet-stream")
+
+    def not_now(self) -> None:
+        """Leave a newer version for later: it is offered again at the next start."""
+        self.shown.newer = False
 
     async def undo(self) -> None:
         """Take back what was told last."""

@@ -24,6 +24,8 @@ NEWER = (
     "This phone's book was written by a newer Duskcoat. Nothing was changed: start that version."
 )
 DAMAGED = "The book can't be read and there is no good copy. It was left as it is."
+DAMAGED_MORE = "Save it as a file first: what is in it may still be read elsewhere."
+AGAIN = "Try again"
 DAMAGED_SAVE = "Save it as a file"
 BEGIN_ANEW = "Put it aside and begin anew"
 NO_RING = "This phone may not ring with its screen off."

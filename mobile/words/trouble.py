@@ -13,6 +13,7 @@ GONE = "The phone's storage did not answer, so this was not kept. Close the app 
 MOST = 1e6  # a bound above this is no help to anybody
 SENTENCES = {
     "openings_m2": "The openings are larger than the wall. Check their sizes, or the wall's.",
+    "limit_before_wait": "The recoat limit must be later than the wait.",
     "number_taken": "Another can has that number. Paint a different one on the lid.",
     "name": "Give it a name.",
 }

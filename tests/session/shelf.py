@@ -23,5 +23,8 @@ class Shelf:
         for gone in forget:
             self.kept.pop(gone, None)
 
-    def export(self, job_id: str | None = None) -> bytes:
-        return f"{len(self.kept)} records of {job_id}".encode()
+    def export(self, job: str | None = None) -> bytes:
+        return f"{len(self.kept)} records of {job}".encode()
+
+    async def aside(self, name: str) -> bytes:
+        return name.encode()

@@ -6,16 +6,11 @@ from mobile.session.view import View
 from mobile.words import walls as words
 
 
-def dimensions(shape: Shape, view: View) -> Dimensions:
-    """Write the three measures of a wall."""
+def dimensions(name: str, shape: Shape, view: View) -> Dimensions:
+    """Write the three measures of a wall, and say what the drawing shows."""
     left = view.show("height_m", shape.left_height_m)
     right = view.show("height_m", shape.right_height_m)
-    return Dimensions(view.show("width_m", shape.width_m), left, right)
-
-
-def spoken(name: str, shape: Shape, view: View) -> str:
-    """Say what the drawing shows."""
-    says = dimensions(shape, view)
-    heights = says.left if says.left == says.right else f"{says.left} and {says.right}"
+    width = view.show("width_m", shape.width_m)
+    heights = left if left == right else f"{left} and {right}"
     holes = sum(opening.count for opening in shape.openings)
-    return words.spoken(name, says.width, heights, holes)
+    return Dimensions(width, left, right, words.spoken(name, width, heights, holes))

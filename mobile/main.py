@@ -1,0 +1,157 @@
+"""What the browser's Python starts: open the book, build the session, render the app."""
+
+import asyncio
+import sys
+from dataclasses import dataclass
+from uuid import uuid4
+
+import flet as ft
+
+from core.units import warm
+from mobile import theme as t
+from mobile.app import App
+from mobile.device import page as device
+from mobile.parts.notices import empty
+from mobile.parts.tap import Action
+from mobile.session.session import Session
+from mobile.store.book import start_over
+from mobile.store.door import Door, MemoryDoor
+from mobile.store.errors import Busy, Damaged, Newer
+from mobile.store.library import Library
+from mobile.words import places as words
+from mobile.words import trouble
+
+BOOK = "duskcoat"
+
+
+@ft.observable
+@dataclass
+class Stage:
+    """How far the start is: a session, or why there is none yet and what can be done."""
+
+    session: Session | None = None
+    why: str = ""
+    more: str = ""
+    actions: tuple[Action, ...] = ()
+    text_ratio: float = 1.0
+
+
+async def door_of(*, take_over: bool) -> Door:
+    """Open this browser's door to the book; on any other Python the book lives in memory."""
+    if sys.platform != "emscripten":
+        return MemoryDoor()
+    from mobile.store import doors  # noqa: PLC0415  only the browser has what it needs
+
+    return await (doors.take_over(BOOK) if take_over else doors.open_door(BOOK))
+
+
+class Start:
+    """Opening the book, with every way in which it can fail."""
+
+    def __init__(self, page: ft.Page) -> None:
+        self.page, self.stage = page, Stage()
+
+    async def open(self, *, take_over: bool = False) -> None:
+        """Open the book and show the app, or say why not."""
+        try:
+            door = await door_of(take_over=take_over)
+        except Busy:
+            again = Action(words.TAKE_OVER, lambda: self.open(take_over=True), key="take over")
+            self.say(words.IN_OTHER_TAB, words.IN_OTHER_TAB_MORE, (again,))
+            return
+        except OSError as error:
+            self.say(trouble.GONE, str(error), (Action(words.AGAIN, self.open, key="again"),))
+            return
+        await self.read(door)
+
+    async def read(self, door: Door) -> None:
+        """Read the book behind a door."""
+        try:
+            library = await Library.open(door, uuid4().hex, self.taken)
+        except Newer:
+            self.say(words.NEWER, "")
+        except Damaged as damaged:
+            self.say(words.DAMAGED, words.DAMAGED_MORE, self.after_damage(door, damaged))
+        else:
+            session = Session(library, library.device)
+            session.shown.aside = library.set_aside if library.restored else ()
+            device.on_hidden(lambda: self.page.run_task(session.drafts.flush))
+            device.on_version(lambda version: _told(session, version))
+            self.stage.session = session
+
+    def after_damage(self, door: Door, damaged: Damaged) -> tuple[Action, ...]:
+        """Offer to save what can't be read, and to begin anew beside it."""
+
+        def save() -> None:
+            for name, data in damaged.files:
+                device.save_file(name, data, "application/octet-stream")
+
+        async def anew() -> None:
+            await start_over(door)
+            await self.read(door)
+
+        return (
+            Action(words.DAMAGED_SAVE, save, key="save"),
+            Action(words.BEGIN_ANEW, anew, key="anew"),
+        )
+
+    def say(self, why: str, more: str, actions: tuple[Action, ...] = ()) -> None:
+        """Say why the app is not here yet."""
+        self.stage.why, self.stage.more, self.stage.actions = why, more, actions
+
+    def taken(self) -> None:
+        """Say that another tab has the book now."""
+        if self.stage.session:
+            self.stage.session.shown.taken = True
+
+
+def _told(session: Session, version: device.Version) -> None:
+    session.shown.whole, session.shown.newer = version.kept, version.newer
+
+
+@ft.component
+def Root(start: Start) -> ft.Control:
+    """Show the app, or how far its start is."""
+    stage, _ = ft.use_state(start.stage)
+    if stage.session:
+        return App(stage.session, stage.text_ratio)
+    if not stage.why:
+        return ft.Container(t.say(words.OPENING, t.NAME, t.SOFT), padding=t.MARGIN)
+    main, *others = stage.actions or (Action(words.AGAIN, device.reload, key="again"),)
+    return empty(stage.why, stage.more, main, others[0] if others else None)
+
+
+def guard(page: ft.Page, start: Start) -> None:
+    """Show any bug as a line and keep the app usable; Flet would put a page of errors over it."""
+
+    def trouble_at(report: str) -> None:
+        sys.stderr.write(report + "\n")  # the browser's console is the log
+        if start.stage.session:
+            start.stage.session.tell(trouble.BUG, bad=True)
+
+    page.session.error = trouble_at  # type: ignore[method-assign,assignment]
+
+
+async def main(page: ft.Page) -> None:
+    """Dress the page, guard it, open the book and hand over."""
+    start = Start(page)
+    guard(page, start)
+    t.dress(page, t.DARK)
+    device.on_text(lambda ratio: setattr(start.stage, "text_ratio", ratio))
+    await start.open()
+    look = t.look_of(start.stage.session.known.settings.look if start.stage.session else "dark")
+    t.dress(page, look)
+    page.render(Root, start)
+    device.shown(look.ground, look.text)
+    device.persist()
+    await asyncio.sleep(1)
+    warm()  # after the first picture: Pint takes half a second
+
+
+def start() -> None:
+    """Run the app; the page's worker calls this."""
+    ft.run(main)
+
+
+if __name__ == "__main__":
+    start()

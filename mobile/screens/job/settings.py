@@ -1,0 +1,93 @@
+"""What this phone is set to."""
+
+from dataclasses import dataclass, replace
+
+import flet as ft
+
+from core.errors import Refused
+from mobile import theme as t
+from mobile.parts.buttons import main_button, outline_button
+from mobile.parts.choice import segmented
+from mobile.parts.fields import Field, Fields
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action
+from mobile.session import job as verbs
+from mobile.session.address import go
+from mobile.session.forms import use_form
+from mobile.session.known import Known
+from mobile.session.session import use_session
+from mobile.session.view import View, use_view
+from mobile.words import job as words
+from mobile.words import places
+
+
+@dataclass(frozen=True, slots=True)
+class SettingsForm:
+    """What has been typed, untouched; choices are kept at once."""
+
+    capacity: str = ""
+    rule: str = ""
+
+
+def form_of(known: Known, view: View) -> SettingsForm:
+    """Write the typed settings as one would type them."""
+    capacity = view.typed("capacity_g", known.settings.scale_capacity_g)
+    rule_m2 = known.job.deducted_above_m2 if known.job else None
+    return SettingsForm(capacity, view.typed("deducted_above_m2", rule_m2))
+
+
+@ft.component
+def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
+    """Choose look, units, text size, bell; type what the scale can do and the rule."""
+    session, view = use_session(), use_view()
+    form, edit, _ = use_form("job/settings", form_of(known, view))
+    settings = known.settings
+
+    async def choose(**what: str | float | bool) -> None:
+        await session.attempt(verbs.set_settings(session, **what))
+
+    async def keep() -> None:
+        try:
+            capacity_g = view.read("capacity_g", form.capacity)
+            rule_m2 = view.read("deducted_above_m2", form.rule) if known.job else None
+        except Refused as refusal:
+            session.refuse(refusal, view.show)
+            return
+        verb = verbs.set_scale_and_rule(session, capacity_g, rule_m2)
+        await session.attempt(verb, then=lambda _: go(places.JOB))
+
+    def typed(name: str, text: str) -> None:
+        edit(lambda now: replace(now, **{name: text}))
+
+    ratio = view.text_ratio
+    choices = [
+        (words.LOOK, words.LOOKS, settings.look, lambda k: choose(look=k)),
+        (words.UNITS, words.SYSTEMS, settings.units, lambda k: choose(units=k)),
+        (words.TEXT, words.TEXTS, str(settings.text_ratio), lambda k: choose(text_ratio=float(k))),
+        (words.RING, words.BELLS, bell(settings.bell), lambda k: choose(bell=k == "on")),
+        (
+            words.SCALE_STEP,
+            words.STEPS_G,
+            str(settings.scale_step_g),
+            lambda k: choose(scale_step_g=float(k)),
+        ),
+    ]
+    back = outline_button(Action(places.BACK, lambda: go(places.JOB), key="back"), "back")
+    rows: list[ft.Control] = [header(words.SETTINGS, "", back)]
+    for title, options, chosen, do in choices:
+        rows += [t.say(title, t.SMALL, t.SOFT), segmented(options, chosen, do, ratio)]
+    fields = [field(view, "capacity", words.CAPACITY, "capacity_g", form.capacity)]
+    if known.job:
+        fields.append(field(view, "rule", words.RULE, "deducted_above_m2", form.rule))
+    rows.append(Fields(tuple(fields), typed))
+    return screen(rows, [main_button(Action(places.KEEP, keep, key="keep"))])
+
+
+def bell(on: bool) -> str:
+    """Give the key of the bell's choice."""
+    return "on" if on else "off"
+
+
+def field(view: View, name: str, label: str, quantity: str, text: str) -> Field:
+    """Ask for one measure."""
+    return Field(name, view.label(label, quantity), text, view.error(quantity, text))
