@@ -41,7 +41,7 @@ def ToldLine(locked: bool, *, key: str | None = None) -> ft.Control:
         return ft.Container(visible=False)
     color = t.CAUTION if told.bad else t.GOOD
     sign = icon("warning" if told.bad else "check", 20, color)
-    words_said = grow(t.say(told.words, t.SMALL, weight=t.MEDIUM))
+    words_said = grow(t.say(told.said, t.SMALL, weight=t.MEDIUM))
     undo = [outline_button(Action(words.UNDO, session.undo, key="undo"))] if told.undo else []
     close = outline_button(Action(words.CLOSE, session.hush, key="hush"))
     line = ft.Row([sign, words_said, *undo, close], spacing=10)

@@ -22,11 +22,9 @@ def use_form(address: str, blank: F) -> tuple[F, Edit[F], bool]:
     session = use_session()
     typed = session.known.draft(address)
 
-    def first() -> F:
-        return restored(blank, typed)
-
-    form, set_form = ft.use_state(first)
-    earlier, _ = ft.use_state(lambda: bool(typed) and first() != blank)
+    first = restored(blank, typed)
+    form, set_form = ft.use_state(first)  # of later renderings the first is not used
+    earlier, _ = ft.use_state(first != blank)
 
     def edit(change: Callable[[F], F]) -> None:
         def changed(now: F) -> F:
@@ -36,7 +34,7 @@ def use_form(address: str, blank: F) -> tuple[F, Edit[F], bool]:
 
         set_form(changed)
 
-    return form, edit, bool(earlier)
+    return form, edit, earlier
 
 
 def as_fields(form: object) -> Fields:

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from itertools import chain
 from typing import TypeVar, get_args
 
 from mobile.store.records import (
@@ -107,18 +106,12 @@ def _with(known: Known, record: Record) -> Known:
         changed = tuple(record if thing.id == record.id else thing for thing in things)
     else:
         changed = (*things, record)
-    return replace(known, **{name: changed})
+    return replace(known, **{name: changed})  # type: ignore[arg-type]
 
 
 def _without(known: Known, forget: tuple[str, ...]) -> Known:
-    names = (*_FIELDS.values(), "entries")
-    return replace(
-        known,
-        **{n: tuple(thing for thing in getattr(known, n) if thing.id not in forget) for n in names},
-    )
-
-
-def ids(known: Known) -> frozenset[str]:
-    """Give the ids of all things and entries."""
-    kinds = (known.jobs, known.walls, known.paints, known.cans, known.mixes, known.entries)
-    return frozenset(record.id for record in chain(*kinds))
+    left = {
+        name: tuple(thing for thing in getattr(known, name) if thing.id not in forget)
+        for name in (*_FIELDS.values(), "entries")
+    }
+    return replace(known, **left)  # type: ignore[arg-type]

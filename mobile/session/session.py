@@ -33,8 +33,11 @@ class Shelf(Protocol):
     async def keep(self, *records: Record, forget: tuple[str, ...] = ()) -> None:
         """Commit records and forget others, all or nothing."""
 
-    def export(self, job_id: str | None = None) -> bytes:
+    def export(self, job: str | None = None) -> bytes:
         """Give everything, or one job, as one file."""
+
+    async def aside(self, name: str) -> bytes:
+        """Give a damaged file that was set aside."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +63,12 @@ class Shown:
     """What the root of the screen follows."""
 
     def __init__(self, known: Known) -> None:
-        self.known = known
+        self.known = known  # kept; the rest is not
         self.told: Told | None = None
+        self.taken = False  # another tab has the book now
+        self.newer = False  # a newer app waits for a yes
+        self.whole = False  # all of the app is on this phone
+        self.aside: tuple[str, ...] = ()  # damaged files put aside at this start
 
 
 class Session:

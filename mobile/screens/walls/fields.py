@@ -26,7 +26,7 @@ def measures(form: WallForm, edit: Edit[WallForm], view: View) -> ft.Control:
     """Ask for the name, the width and one height or two."""
 
     def typed(name: str, text: str) -> None:
-        edit(lambda now: replace(now, **{name: text}))
+        edit(lambda now: replace(now, **{name: text}))  # type: ignore[arg-type]
 
     def field(name: str, label: str, quantity: str, text: str) -> Field:
         return Field(name, view.label(label, quantity), text, view.error(quantity, text))
