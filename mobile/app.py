@@ -21,7 +21,6 @@ from mobile.session.known import Known
 from mobile.session.pots import Pot, under_way
 from mobile.session.session import SESSION, Session
 from mobile.session.view import VIEW, View
-from mobile.words import mix as mix_words
 from mobile.words import places as words
 
 SCREENS: dict[str, Callable[..., ft.Control]] = {
@@ -135,8 +134,9 @@ def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, view: View) -> ft.
     bar = ft.Container(
         PlaceBar(places, here, view.width, view.text_ratio), visible=not wide and pot is None
     )
-    title = mix_words.pot_title(pot.started.name, pot.batch_g) if pot else ""
-    locked = ft.Container(LockedLine(title, mix_words.LOCKED), visible=pot is not None)
+    batch = view.show("batch_g", pot.batch_g) if pot else ""
+    title = words.on_the_scale(pot.started.name, batch) if pot else ""
+    locked = ft.Container(LockedLine(title, words.LOCKED), visible=pot is not None)
     middle = ft.Row(kept, spacing=0, expand=True, vertical_alignment=STRETCH)
     column = ft.Column(
         [Notices(key="notices"), middle, ToldLine(pot is not None, key="told"), bar, locked],

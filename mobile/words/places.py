@@ -29,3 +29,9 @@ AGAIN = "Try again"
 DAMAGED_SAVE = "Save it as a file"
 BEGIN_ANEW = "Put it aside and begin anew"
 NO_RING = "This phone may not ring with its screen off."
+LOCKED = "places locked until it is stirred"
+
+
+def on_the_scale(name: str, batch: str) -> str:
+    """Say what is on the scale."""
+    return f"{name[:1].upper()}{name[1:]}, {batch}"
