@@ -65,7 +65,7 @@ def App(session: Session, phone_ratio: float) -> ft.Control:
     shown, _ = ft.use_state(session.shown)
     known = shown.known
     route, size = use_page(known)
-    seen: Seen = ft.use_ref(Seen).current
+    seen, _set = ft.use_state(Seen())
     use_device(session, known)
     pot = weighing(known, route)
     place, _at = place_of(route)

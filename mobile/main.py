@@ -75,7 +75,7 @@ class Start:
         else:
             session = Session(library, library.device)
             session.shown.aside = library.set_aside if library.restored else ()
-            device.on_hidden(lambda: self.page.run_task(session.drafts.flush))
+            device.on_hidden(lambda: _flush(self.page, session))
             device.on_version(lambda version: _told(session, version))
             self.stage.session = session
 
@@ -103,6 +103,10 @@ class Start:
         """Say that another tab has the book now."""
         if self.stage.session:
             self.stage.session.shown.taken = True
+
+
+def _flush(page: ft.Page, session: Session) -> None:
+    page.run_task(session.drafts.flush)
 
 
 def _told(session: Session, version: device.Version) -> None:

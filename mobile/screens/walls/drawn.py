@@ -5,6 +5,8 @@ from mobile.parts.elevation import Dimensions
 from mobile.session.view import View
 from mobile.words import walls as words
 
+AROUND, LEAST, MOST = 110.0, 150.0, 300.0  # what stands about a drawing, and its bounds, dp
+
 
 def dimensions(name: str, shape: Shape, view: View) -> Dimensions:
     """Write the three measures of a wall, and say what the drawing shows."""
@@ -14,3 +16,8 @@ def dimensions(name: str, shape: Shape, view: View) -> Dimensions:
     heights = left if left == right else f"{left} and {right}"
     holes = sum(opening.count for opening in shape.openings)
     return Dimensions(width, left, right, words.spoken(name, width, heights, holes))
+
+
+def drawn_high(walls: int, room: float) -> float:
+    """Share the room of a screen among the drawings of its walls, dp."""
+    return min(max(room / max(walls, 1) - AROUND, LEAST), MOST)

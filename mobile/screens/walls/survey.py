@@ -9,7 +9,7 @@ from mobile.parts.elevation import Elevation
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, tap
-from mobile.screens.walls.drawn import dimensions
+from mobile.screens.walls.drawn import dimensions, drawn_high
 from mobile.session.address import go
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
@@ -20,7 +20,7 @@ from mobile.store.records import Wall
 from mobile.words import places
 from mobile.words import walls as words
 
-DRAWN_HIGH = 150.0
+BARS = 260.0  # header, main action and bar of places, dp
 END = ft.CrossAxisAlignment.END
 
 
@@ -34,15 +34,16 @@ def Survey(known: Known, *, key: str | None = None) -> ft.Control:
         return empty(words.EMPTY, words.EMPTY_MORE, measure, demo)
     job = known.job.name if known.job else ""
     title = words.title(view.show("net_m2", job_area_m2(known), 2))
-    rows = [header(title, job), *(_board(known, wall, view) for wall in known.job_walls)]
+    high = drawn_high(len(known.job_walls), view.height - BARS)
+    rows = [header(title, job), *(_board(known, wall, view, high) for wall in known.job_walls)]
     return screen(rows, [main_button(measure)])
 
 
-def _board(known: Known, wall: Wall, view: View) -> ft.Control:
+def _board(known: Known, wall: Wall, view: View, high: float) -> ft.Control:
     area = area_of(known, wall.shape)
     net = fact(Fact(view.show("net_m2", area.net_m2, 2), words.NET), t.FACT, END)
     off = words.after(tuple(o.name for o in wall.shape.openings)) if area.deducted_m2 else ""
-    size = (view.width - 4 * t.MARGIN, DRAWN_HIGH)
+    size = (view.width - 4 * t.MARGIN, high)
     drawing = Elevation(wall.shape, dimensions(wall.name, wall.shape, view), size)
     face = ft.Container(board([head(wall.name, off, net), drawing]))
     return tap(face, lambda: go(places.WALLS, wall.id), key=wall.name)

@@ -12,7 +12,7 @@ from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.elevation import Elevation
 from mobile.parts.page import header, screen
 from mobile.parts.sheet import How
-from mobile.parts.tap import Action
+from mobile.parts.tap import Action, grow
 from mobile.screens.walls.drawn import dimensions
 from mobile.screens.walls.fields import measures, openings
 from mobile.screens.walls.form import WallForm, form_of
@@ -90,7 +90,8 @@ def answer(
         several.append(Fact(view.show("net_m2", outcome.deducted_m2, 2), words.OFF))
     said = facts(tuple(several), view.text_ratio)
     why = Action(places.HOW, lambda: go(places.WALLS, wall_id, HOW), key="how")
-    return [board([drawing, said, outline_button(why)], key="answer")]
+    foot = ft.Row([grow(said), outline_button(why)], spacing=12)
+    return [board([drawing, foot], key="answer")]
 
 
 def how(name: str, outcome: PaintedArea | Refused, view: View) -> How | None:
