@@ -13,7 +13,7 @@ OPENINGS_COUNT = 1, 1000
 DEDUCTED_ABOVE_M2 = 0.0, 100.0
 HAIR_M2 = 1e-9  # less than any tape measure: 1.25 × 0.4 is 0.5, whatever binary makes of it
 
-IS_1200 = "IS 1200 (Part 13):1994, clause 3.1"
+IS_1200 = "IS 1200 (Part 13):1994, clause 3.2"
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,7 @@ def painted_area(wall: Wall, deducted_above_m2: float = 0.5) -> PaintedArea:
     -------
         The area of one face, m², with its working.
 
-    Source: geometry of the trapezium; IS 1200 (Part 13):1994, clause 3.1, for the 0.5 m² rule.
+    Source: geometry of the trapezium; IS 1200 (Part 13):1994, clause 3.2, for the 0.5 m² rule.
 
     >>> door = Opening("door", width_m=0.8, height_m=1.82)
     >>> round(painted_area(Wall(5.62, 2.8, 2.8, (door,))).net_m2, 6)
