@@ -44,38 +44,50 @@ ROOTS = (
 LEFT_OUT = (
     # other machines' event loops, processes and sockets: a browser has none of them
     "asyncio.proactor_events",
-    "asyncio.windows_*",
-    "ctypes",
+    "asyncio.windows_events",
+    "asyncio.windows_utils",
+    "concurrent.futures.interpreter",
+    "concurrent.futures.process",
+    "concurrent.interpreters.*",
+    "ctypes.*",
     "ftplib",
     "http.cookiejar",
     "http.server",
-    "multiprocessing",
+    "multiprocessing.*",
     "socketserver",
     "webbrowser",
-    "xmlrpc",
+    "xmlrpc.*",
     "flet.messaging.flet_dart_bridge_server",
     "flet.messaging.flet_socket_server",
-    # a developer's tools
-    "_pyrepl",
+    # tools of developers and command lines
+    "_pyrepl.*",
+    "argparse",
     "bdb",
     "cmd",
+    "difflib",
     "doctest",
+    "getopt",
+    "gettext",
     "pdb",
+    "py_compile",
     "pydoc",
-    "pydoc_data",
+    "pydoc_data.*",
     "rlcompleter",
-    "unittest",
-    "flet.testing",
+    "tracemalloc",
+    "unittest.*",
+    "flet.testing.*",
     # signing in, and formats that nothing here reads or writes
-    "flet.auth.providers",
+    "flet.auth.providers.*",
     "plistlib",
+    "statistics",
     "tarfile",
-    "xml",
+    "xml.*",
     "pint.matplotlib",
     # for older Pythons, and for a C clock that is there
     "_pydatetime",
     "typing_extensions",
 )
+"""Modules that some import names and that no start and no screen ever runs: a test imports the rest."""
 
 
 def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
@@ -98,13 +110,9 @@ def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
         shipped |= packages.sources(package)
     given = {"library": library(client), "packages": shipped, "app": app}
     made = compiled(client, given)
-    lost = [f"{name}c" for name in app if name.endswith("main.py") and f"{name}c" not in made["app"]]
-    if lost:
-        raise Unfit(f"The compiler left out {', '.join(lost)}.", "Look at mobile/pwa/bytecode.py.")
-    for name, files in made.items():
-        kept = {path.rpartition("/")[0] for path in files}
+    for name, files in made.items():  # data belongs to the module of its name
         data = {path: text for path, text in given[name].items() if path.endswith(".json")}
-        files |= {path: text for path, text in data.items() if path.rpartition("/")[0] in kept}
+        files |= {path: text for path, text in data.items() if f"{path[:-5]}.pyc" in files}
     return {f"{name}.zip": stored(files) for name, files in sorted(made.items())}
 
 
@@ -123,9 +131,9 @@ def compiled(client: Client, given: dict[str, dict[str, bytes]]) -> dict[str, di
         f"{archive}/{path}": text
         for archive, files in given.items()
         for path, text in files.items()
-        if path.endswith(".py") and not left_out(path)
+        if path.endswith(".py")
     }
-    every["roots.txt"] = "\n".join(ROOTS).encode()
+    every |= {"roots.txt": "\n".join(ROOTS).encode(), "left_out.txt": "\n".join(LEFT_OUT).encode()}
     answer = ran(client, "compile.py", stored(every))
     made: dict[str, dict[str, bytes]] = {archive: {} for archive in given}
     with zipfile.ZipFile(io.BytesIO(answer)) as zipped:
@@ -133,15 +141,6 @@ def compiled(client: Client, given: dict[str, dict[str, bytes]]) -> dict[str, di
             archive, _, path = name.partition("/")
             made[archive][path] = zipped.read(name)
     return made
-
-
-def left_out(path: str) -> bool:
-    """Say whether a module is one of those that no phone needs."""
-    name = path.removesuffix(".py").removesuffix("/__init__").replace("/", ".")
-    return any(
-        name.startswith(pattern[:-1]) if pattern.endswith("*") else f"{name}.".startswith(f"{pattern}.")
-        for pattern in LEFT_OUT
-    )
 
 
 def ran(client: Client, script: str, given: bytes) -> bytes:

@@ -36,10 +36,10 @@ def media_type(path: str) -> str:
 
 def worker(files: dict[str, bytes]) -> bytes:
     """Write the service worker for exactly these files."""
-    table = {path: [sha256(data), media_type(path)] for path, data in sorted(files.items())}
-    facts = {"FILES": table, "CSP": CSP, "SEAL": sha256(CSP.encode())[:8]}
-    lines = [f"const {name} = {json.dumps(value, indent=1)};\n" for name, value in facts.items()]
-    return "".join(["'use strict';\n", *lines, (WEB / "sw.js").read_text("utf-8")]).encode()
+    table = {path: (sha256(data), media_type(path)) for path, data in sorted(files.items())}
+    version = {"csp": CSP, "seal": sha256(CSP.encode())[:8], "files": table}
+    script = (WEB / "sw.js").read_text("utf-8")
+    return f"'use strict';\nconst VERSION = {json.dumps(version, indent=1)};\n{script}".encode()
 
 
 def sha256(data: bytes) -> str:

@@ -1,7 +1,7 @@
 """Find the modules that the app can reach, and compile them; runs inside the shipped Python.
 
-`/input` is a zip of sources under one folder an archive (`app/mobile/main.py`) and `roots.txt`;
-`/output` is a zip of the reached modules as bytecode (`app/mobile/main.pyc`). Nothing else of the
+`/input` is a zip of sources under one folder an archive (`app/mobile/main.py`), with `roots.txt` and
+`left_out.txt`; `/output` is a zip of the reached modules as bytecode (`app/mobile/main.pyc`). Nothing else of the
 project is at hand here.
 """
 
@@ -81,7 +81,7 @@ def reached(sources: Sources, roots: list[str]) -> dict[str, ast.Module]:
     """Find, and parse, every module of the sources that can be imported from the roots."""
     late = lazy_names(ast.parse(sources["flet"][1])) if "flet" in sources else {}
     found: dict[str, ast.Module] = {}
-    ahead = [name for name in sources for root in roots if under(name, root)]
+    ahead = [name for name in sources for pattern in roots if under(name, pattern)]
     while ahead:
         name = ahead.pop()
         if name in found or name not in sources:
@@ -92,9 +92,9 @@ def reached(sources: Sources, roots: list[str]) -> dict[str, ast.Module]:
     return found
 
 
-def under(name: str, root: str) -> bool:
-    """Say whether a root names a module: itself, or `package.*` all below a package."""
-    return name == root or (root.endswith(".*") and f"{name}.".startswith(root[:-1]))
+def under(name: str, pattern: str) -> bool:
+    """Say whether a pattern names a module: itself, or `package.*` with all below a package."""
+    return name == pattern or (pattern.endswith(".*") and f"{name}.".startswith(pattern[:-1]))
 
 
 def compiled(tree: ast.Module, path: str, source: bytes) -> bytes:
@@ -103,12 +103,25 @@ def compiled(tree: ast.Module, path: str, source: bytes) -> bytes:
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(source), False))
 
 
+def without(sources: Sources, patterns: list[str]) -> Sources:
+    """Take away what is left out; refuse where the app's own modules ask for it."""
+    away = {name for name in sources for pattern in patterns if under(name, pattern)}
+    for name, (path, source) in sources.items():
+        if not path.startswith("app/"):
+            continue
+        missing = sorted(away.intersection(wanted(name, path, ast.parse(source), {})))
+        if missing:
+            raise ImportError(f"{path} needs {missing}, which LEFT_OUT in bytecode.py leaves out")
+    return {name: found for name, found in sources.items() if name not in away}
+
+
 def main() -> None:
     """Read, reach, compile, write."""
     with zipfile.ZipFile("/input") as given:
         paths = [path for path in given.namelist() if path.endswith(".py")]
         sources: Sources = {module_name(path): (path, given.read(path)) for path in paths}
-        roots = given.read("roots.txt").decode().split()
+        roots, left_out = (given.read(name).decode().split() for name in ("roots.txt", "left_out.txt"))
+    sources = without(sources, left_out)
     with zipfile.ZipFile("/output", "w") as made:
         for name, tree in sorted(reached(sources, roots).items()):
             path, source = sources[name]

@@ -5,8 +5,13 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
 const [folder, script, input, output] = process.argv.slice(2);
-const { loadPyodide } = await import(pathToFileURL(join(folder, 'pyodide.mjs')));
-const python = await loadPyodide({ indexURL: folder, env: { PYTHONHASHSEED: '0' } }); // sets are written in hash order
-python.FS.writeFile('/input', readFileSync(input));
-python.runPython(readFileSync(script, 'utf8'), { filename: script });
-writeFileSync(output, python.FS.readFile('/output'));
+try {
+  const { loadPyodide } = await import(pathToFileURL(join(folder, 'pyodide.mjs')));
+  const python = await loadPyodide({ indexURL: folder, env: { PYTHONHASHSEED: '0' } }); // sets are written in hash order
+  python.FS.writeFile('/input', readFileSync(input));
+  python.runPython(readFileSync(script, 'utf8'), { filename: script });
+  writeFileSync(output, python.FS.readFile('/output'));
+} catch (problem) {
+  console.error(problem.message); // without the megabyte of source that Node would show
+  process.exit(1);
+}

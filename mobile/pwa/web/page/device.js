@@ -1,7 +1,7 @@
 // Does what only the page can, when Python asks for it.
+import { setAlarms, silence } from './alarm.js';
 import { renew, watch, weighing } from './offline.js';
 import { shown } from './splash.js';
-import { setAlarms, silence } from './alarm.js';
 
 let awake, wanted = false;
 async function stayAwake() {
@@ -18,14 +18,11 @@ function save(name, bytes, mime) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
-/** Tell how large text is, now and whenever the phone's setting or the app's own changes it. */
-function sized(tell) {
-  const probe = document.createElement('div');
-  probe.style.cssText = 'position:absolute;visibility:hidden;width:1rem;height:0';
-  document.body.append(probe);
-  const say = () => tell({ event: 'text', ratio: probe.getBoundingClientRect().width / 16 });
-  new ResizeObserver(say).observe(probe);
-  say();
+function watchText(tell) {
+  const rem = document.createElement('div'); // one line of text wide, whatever the phone or the app makes of that
+  rem.style.cssText = 'position:fixed;left:-100rem;width:1rem;height:0';
+  document.body.append(rem);
+  new ResizeObserver(() => tell({ event: 'text', ratio: parseFloat(getComputedStyle(rem).width) / 16 })).observe(rem);
 }
 
 const calls = {
@@ -35,12 +32,12 @@ const calls = {
   awake: ({ on }) => { wanted = on; stayAwake(); },
   persist: () => navigator.storage?.persist?.(),
   text: ({ ratio }) => { document.documentElement.style.fontSize = `${ratio * 100}%`; },
+  sized: (_, tell) => watchText(tell),
   shown: ({ ground, ink }) => shown(ground, ink),
   weighing: ({ on }) => weighing(on),
   watch: (_, tell) => watch(({ kept, newer }) => tell({ event: 'version', kept, newer })),
-  sized: (_, tell) => sized(tell),
-  reload: () => location.reload(),
   renew,
+  reload: () => location.reload(),
   hidden: (_, tell) => document.addEventListener('visibilitychange', () => { if (document.hidden) tell({ event: 'hidden' }); }),
 };
 
