@@ -2,7 +2,6 @@
 
 import asyncio
 from collections.abc import Awaitable, Callable
-from contextlib import suppress
 
 PAUSE_S = 0.3
 
@@ -24,9 +23,14 @@ class Drafts:
             self._task = asyncio.ensure_future(self._soon())
 
     def waiting(self) -> dict[str, Fields]:
-        """Hand over what is not kept yet; called by the session when it is its turn."""
-        typed, self._typed = self._typed, {}
-        return typed
+        """Give what is not kept yet; called by the session when it is its turn."""
+        return dict(self._typed)
+
+    def kept(self, typed: dict[str, Fields]) -> None:
+        """Take note of what was kept; what was typed on meanwhile goes on waiting."""
+        for form, fields in typed.items():
+            if self._typed.get(form) == fields:
+                del self._typed[form]
 
     def drop(self, forms: tuple[str, ...]) -> None:
         """Forget what is not kept yet: the form was kept or cleared."""
@@ -35,9 +39,7 @@ class Drafts:
 
     async def flush(self) -> None:
         """Keep what is typed at once."""
-        # A draft that finds no room stays on the screen; keeping the form says so.
-        with suppress(OSError):
-            await self._keep()
+        await self._keep()
 
     async def _soon(self) -> None:
         await asyncio.sleep(PAUSE_S)

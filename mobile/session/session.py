@@ -97,14 +97,17 @@ class Session:
             self.shown.known = self.known.after(records, forget)
 
     async def keep_drafts(self) -> None:
-        """Commit what is typed; no screen has to be drawn anew for it."""
+        """Commit what is typed, drawing nothing anew; if there is no room, say so at once."""
         async with self._turn:
-            records = tuple(
-                Draft(*self.stamp(form), fields) for form, fields in self.drafts.waiting().items()
-            )
-            if records:
-                await self.shelf.keep(*records)
-                object.__setattr__(self.shown, "known", self.known.after(records))
+            waiting = self.drafts.waiting()
+            drafts = [Draft(*self.stamp(form), fields) for form, fields in waiting.items()]
+            try:
+                await self.shelf.keep(*drafts)
+            except OSError as error:
+                self.tell(words.not_kept(error), bad=True)
+                return
+            self.drafts.kept(waiting)
+            object.__setattr__(self.shown, "known", self.known.after(drafts))
 
     def tell(self, said: str, undo: Undo | None = None, *, bad: bool = False) -> None:
         """Say what happened; it stands until the next thing is said."""
