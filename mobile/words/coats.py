@@ -11,6 +11,36 @@ CAUTION_BEFORE = {
     "opaque": "lamps",
 }
 
+# Empty places
+NO_WALLS = "Measure the first wall"
+NO_WALLS_MORE = "A coat dries on a wall. Then each wall's wait stands here, on one clock."
+NO_STEPS = "Write down the first step"
+NO_STEPS_MORE = "Wash, base 1, glaze 1: each with the wait off its label. Every wall takes them."
+MEASURE, FIRST_STEP = "Measure a wall", "Write a step"
+
+# The thumb block
+WEIGH_NEXT, WEIGH_ON, WEIGH, WEIGH_CAN = "Weigh next", "Weigh on", "Weigh", "Weigh a can"
+CHOOSE_MIX, SHORTEST_FIRST = "choose a mix", "shortest first"
+EARLIER, LATER, MINUTES = "−5", "+5", "min"
+ALL_DONE = "All steps are finished"
+TAP_A_WALL = "tap a wall to log it all the same"
+READ_FIRST = "read the caution first"
+
+# A wall's board
+READY, TOO_LATE, TO_START, DONE = "Ready", "Too late", "to start", "all steps finished"
+READY_AT, READY_ON, ENDS_AT = "ready at", "ready", "ends at"
+STILL_TACKY = "Still tacky: 10 min more"
+LABEL, LABEL_WAIT, WITH_TACKY, BEFORE = "label", "label wait", "with still tacky", "recoat before"
+LIMIT_GONE = "Its limit has passed: the label says what to do first."
+STILL_WET = "The label's wait is not over: the label and a touch test decide."
+NO_BELL = "The bell is off; Job, Settings turns it on."
+HOW_NOTE = "The wait is the label's own, read off the can; a touch test and the label decide."
+
+
+def first_up(words: str) -> str:
+    """Begin with a capital, and leave the rest as the person wrote it."""
+    return words[:1].upper() + words[1:]
+
 
 def ring(wall: str, step: str) -> str:
     """Say that a wall is ready."""
@@ -22,11 +52,126 @@ def ring_late(wall: str, hour: str) -> str:
     return f"{wall}: recoat before {hour}"
 
 
+def finish(step: str) -> str:
+    """Say what the main button logs."""
+    return f"{first_up(step)} finished"
+
+
 def finished(step: str, wall: str, hour: str) -> str:
     """Say that a coat was logged."""
-    return f"{step} finished on {wall} at {hour}."
+    return f"{first_up(step)} finished on {wall} at {hour}."
 
 
 def tacky(wall: str) -> str:
     """Say that a wait was made longer."""
     return f"{wall}: ten minutes more."
+
+
+def ends_at(wall: str, when: str) -> str:
+    """Say when the step was finished, or will be, if it is not just now."""
+    return f"{wall}, at {when}"
+
+
+def dries_until(wall: str, when: str) -> str:
+    """Say that the wall's coat still dries."""
+    return f"{wall}, dries until {when}"
+
+
+def limit_gone(wall: str, when: str) -> str:
+    """Say that a wall's limit has passed."""
+    return f"{wall}, limit {when}"
+
+
+def ready_at(wall: str, when: str) -> str:
+    """Say when the next wall is ready."""
+    return f"{wall} is ready at {when}"
+
+
+def rolls_until(wall: str, when: str) -> str:
+    """Say until when a wall is being painted."""
+    return f"{wall} ends at {when}"
+
+
+def again(step: str) -> str:
+    """Offer to log a step once more, because its limit has passed."""
+    return f"{first_up(step)} done again"
+
+
+def within(wait: str) -> str:
+    """Say how long a wait still is."""
+    return f"in {wait}"
+
+
+def since(when: str) -> str:
+    """Say since when a wall is ready, or too late."""
+    return f"since {when}"
+
+
+def step_of(step: str, number: int, of: int) -> str:
+    """Say which step of the schedule a wall has behind it."""
+    return f"{step}, step {number} of {of}"
+
+
+def drying(step: str) -> str:
+    """Say what dries on a wall."""
+    return f"{step} dries"
+
+
+def rolling(step: str) -> str:
+    """Say what goes onto a wall now."""
+    return f"{step} goes on"
+
+
+def next_up(step: str) -> str:
+    """Say what comes next on a wall."""
+    return f"{step} next"
+
+
+def long_wait(step: str, wall: str) -> str:
+    """Say which step comes onto which wall after a long wait."""
+    return f"{first_up(step)}, {wall}"
+
+
+def after_step(wait: str, step: str) -> str:
+    """Say what a long wait follows."""
+    return f"{wait} after {step}, by the label"
+
+
+def longer(wait: str) -> str:
+    """Say what tacky made of a label's wait."""
+    return f"{wait}, longer by still tacky"
+
+
+def last_dries(step: str, when: str) -> str:
+    """Say how long the last step still dries."""
+    return f"{step}, the last step, dries until {when}"
+
+
+def now_is(hour: str) -> str:
+    """Say the hour on the plumb line."""
+    return f"now {hour}"
+
+
+def how_title(wall: str, step: str) -> str:
+    """Head the working of a wait."""
+    return f"{wall}, {step}"
+
+
+def how_small(finished: str, ready: str) -> str:
+    """Say a wait's two instants."""
+    return f"finished {finished}, ready {ready}"
+
+
+def strip(wall: str, ready: str, late: str) -> str:
+    """Say what a strip shows."""
+    return f"{wall} dries until {ready}" + (f", too late from {late}" if late else "")
+
+
+def grams(mix: str, batch: str) -> str:
+    """Say what is weighed next."""
+    return f"{mix}, {batch}"
+
+
+def pot(number: int) -> str:
+    """Name the pot on the scale."""
+    return f"pot {number}"

@@ -1,0 +1,64 @@
+"""The one clock of the screen: its axis and ticks, each wall's strip, and when it moves on."""
+
+import asyncio
+from datetime import timedelta
+
+import flet as ft
+
+from core.waits.pair import Drying
+from mobile import clock
+from mobile import theme as t
+from mobile.parts.waits import Axis, Clock, Strip, Tick, axis_of
+from mobile.session.coats import CoatNow, next_change_s, on_clock
+from mobile.session.times import minute_s
+from mobile.session.view import View
+
+EDGES = 35.0  # of a board, both sides
+HOUR_WIDE = 52.0  # the least room that a whole hour's words need
+HALF_HOUR = timedelta(minutes=30)
+
+
+def use_now(coats: tuple[CoatNow, ...]) -> float:
+    """Give this instant, and draw the screen anew at each minute and each change of a state.
+
+    Another place on top does not stop it: one drawing a minute costs less than a screen that
+    comes back with an old hour.
+    """
+    _, set_ticks = ft.use_state(0)
+
+    async def run() -> None:
+        while True:
+            now_s = clock.now_s()
+            await asyncio.sleep(next_change_s(coats, now_s) - now_s)
+            set_ticks(lambda ticks: ticks + 1)
+
+    ft.use_effect(run, [coats], lambda: None)  # a cleanup, so that leaving ends it
+    return clock.now_s()
+
+
+def strip_of(drying: Drying) -> Strip:
+    """Give a coat's wait as it is drawn; the label's end is marked where the wait is longer."""
+    label_s = drying.label_ready_at_s if drying.ready_at_s > drying.label_ready_at_s else None
+    return Strip(drying.finished_at_s, drying.ready_at_s, label_s, drying.late_at_s)
+
+
+def clock_of(coats: tuple[CoatNow, ...], now_s: float, view: View) -> Clock | None:
+    """Give the one clock of all walls; None where no wait is short enough for it."""
+    drawn = tuple(strip_of(coat.drying) for coat in coats if coat.drying and on_clock(coat, now_s))
+    if not drawn:
+        return None
+    minute = minute_s(now_s)
+    return Clock(axis_of(drawn, minute), minute, view.width - 2 * t.MARGIN - EDGES)
+
+
+def ticks_of(axis: Axis, width: float) -> tuple[Tick, ...]:
+    """Mark half hours, and say as many whole hours as the width has room for."""
+    hours = (axis.ends_s - axis.begins_s) / timedelta(hours=1).total_seconds()
+    every = 1 if width / hours >= HOUR_WIDE else 2
+    at = clock.local(axis.begins_s).replace(minute=0, second=0, microsecond=0)
+    ticks = []
+    while at.timestamp() <= axis.ends_s:
+        said = at.minute == 0 and at.hour % every == 0
+        ticks.append(Tick(at.timestamp(), f"{at:%H:%M}" if said else ""))
+        at += HALF_HOUR
+    return tuple(ticks)

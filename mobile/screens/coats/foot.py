@@ -1,0 +1,84 @@
+"""The foot of a wall's board: its waits with their patterns, and what can be said of the coat."""
+
+import flet as ft
+
+from mobile import theme as t
+from mobile.parts.buttons import outline_button, second_button
+from mobile.parts.icons import icon
+from mobile.parts.tap import Action, grow
+from mobile.parts.waits import wait_fact
+from mobile.screens.coats.scene import Hands, Scene, narrow
+from mobile.session.address import HOW, go
+from mobile.session.coats import CoatNow
+from mobile.session.times import when
+from mobile.words import coats as words
+from mobile.words import places
+
+FULL = 3  # facts, beside which *How?* finds no room
+
+
+def foot_of(coat: CoatNow, scene: Scene, hands: Hands) -> list[ft.Control]:
+    """Say the label's wait, the longer one, the limit; offer what can be said of the coat."""
+    stands = coat.state(scene.now_s)
+    if coat.drying is None:
+        return []
+    facts = facts_of(coat, scene)
+    how = outline_button(
+        Action(places.HOW, lambda: go(places.COATS, coat.wall.id, HOW), key=f"how {coat.wall.name}")
+    )
+    main: Action | None = None
+    if stands == "ready":
+        main = Action(words.STILL_TACKY, lambda: hands.tacky(coat), key=f"tacky {coat.wall.name}")
+    elif stands == "too late" and coat.step:
+        again = words.again(coat.step.name)
+        main = Action(again, lambda: hands.again(coat), key=f"again {coat.wall.name}")
+    rows = limits(stands, scene, coat)
+    if narrow(scene.view):
+        return [*facts, *rows, *([second_button(main)] if main else []), how]
+    columns: list[ft.Control] = [grow(fact) for fact in facts]
+    if main is None and len(columns) < FULL:
+        return [row([*columns, how]), *rows]
+    buttons = [grow(second_button(main)), how] if main else [how]
+    return [row(columns), *rows, row(buttons, ft.CrossAxisAlignment.STRETCH)]
+
+
+def row(controls: list[ft.Control], align: ft.CrossAxisAlignment | None = None) -> ft.Control:
+    """Stand controls side by side, as high as each other where they are stretched."""
+    return ft.Row(
+        controls,
+        spacing=t.GAP,
+        intrinsic_height=align is not None,
+        vertical_alignment=align or ft.CrossAxisAlignment.START,
+    )
+
+
+def facts_of(coat: CoatNow, scene: Scene) -> list[ft.Control]:
+    """Say the waits, each with the pattern that it has on the strip."""
+    if coat.drying is None or coat.step is None:
+        return []
+    label = scene.view.show("wait_s", coat.step.wait.minimum_s)
+    facts = [wait_fact(label, "drying", words.LABEL_WAIT)]
+    if coat.tacky:
+        longer = scene.view.show("wait_s", coat.wait_s)
+        facts = [
+            wait_fact(label, "label", words.LABEL),
+            wait_fact(longer, "drying", words.WITH_TACKY),
+        ]
+    if coat.drying.late_at_s is not None:
+        limit = when(coat.drying.late_at_s, scene.now_s)
+        facts.append(wait_fact(limit, "too late", words.BEFORE))
+    return facts
+
+
+def limits(stands: str, scene: Scene, coat: CoatNow) -> list[ft.Control]:
+    """Say what else holds: a limit that has passed, a phone that may not ring."""
+    if stands == "too late":
+        return [line("warning", words.LIMIT_GONE, t.CAUTION)]
+    if scene.soonest != coat.wall.id:
+        return []
+    return [line("bell", places.NO_RING) if scene.bell else line("silent", words.NO_BELL)]
+
+
+def line(sign: str, said: str, color: ft.ColorValue = t.SOFT) -> ft.Control:
+    """Set a small line with its sign."""
+    return ft.Row([icon(sign, 18, color), grow(t.say(said, t.CAPTION, color))], spacing=8)

@@ -1,0 +1,30 @@
+"""The two upper buttons of the thumb's block: the next mix, and a can."""
+
+from mobile.parts.tap import Action
+from mobile.session.address import go
+from mobile.session.known import Known
+from mobile.session.mix import planned_next, start_planned
+from mobile.session.pots import under_way
+from mobile.session.session import Session
+from mobile.session.view import View
+from mobile.words import coats as words
+from mobile.words import places
+
+
+def weigh_actions(session: Session, known: Known, view: View) -> tuple[Action, Action]:
+    """Offer what is weighed next, and a can."""
+
+    async def start() -> None:
+        await session.attempt(start_planned(session), then=lambda _: go(places.MIX, "weigh"))
+
+    can = Action(
+        words.WEIGH_CAN, lambda: go(places.CANS, "pick"), words.SHORTEST_FIRST, key="weigh a can"
+    )
+    pot, mix = under_way(known), planned_next(known)
+    if pot:
+        on = words.pot(pot.started.number)
+        return Action(words.WEIGH_ON, lambda: go(places.MIX, "weigh"), on, key="weigh next"), can
+    if mix and mix.planned_g:
+        small = words.grams(mix.name, view.show("batch_g", mix.planned_g, 0))
+        return Action(words.WEIGH_NEXT, start, small, key="weigh next"), can
+    return Action(words.WEIGH, lambda: go(places.MIX), words.CHOOSE_MIX, key="weigh next"), can
