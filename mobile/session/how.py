@@ -3,11 +3,15 @@
 import flet as ft
 
 from core.working import Step, Working
+from mobile import clock
 from mobile.parts.boards import Fact
 from mobile.parts.sheet import How, HowStep, how_sheet
 from mobile.session.address import HOW
+from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.words import working as words
+
+INSTANT = "_at_s"  # an instant, not a duration
 
 
 def how_of(
@@ -18,10 +22,14 @@ def how_of(
 
 
 def _said(step: Step, view: View) -> HowStep:
-    inputs = {name: view.show(name, value) for name, value in step.inputs}
+    inputs = {name: _shown(name, value, view) for name, value in step.inputs}
     said = step.formula.format(**inputs)
     source = words.source_of(step.source)
-    return HowStep(words.name_of(step.name), said, view.show(step.name, step.value), source)
+    return HowStep(words.name_of(step.name), said, _shown(step.name, step.value, view), source)
+
+
+def _shown(name: str, value: float, view: View) -> str:
+    return when(value, clock.now_s()) if name.endswith(INSTANT) else view.show(name, value)
 
 
 def use_how(how: How | None) -> None:

@@ -6,6 +6,17 @@ NAMES = {
     "opening_deducted_m2": "Taken off for it",
     "deducted_m2": "Openings taken off",
     "net_m2": "To paint",
+    "label_ready_at_s": "Ready by the label",
+    "ready_at_s": "Still tacky: ready",
+    "late_at_s": "Recoat before",
+    "paint_g": "Paint in it unopened",
+    "tare_g": "Empty can",
+    "net_g": "Paint in the can",
+    "volume_l": "Litres",
+    "full_ratio": "Full, beside its label",
+    "poured_since_g": "Poured since",
+    "should_be_g": "Should be",
+    "gap_g": "Missing",
 }
 SOURCES = {
     "geometry": "",
