@@ -1,4 +1,4 @@
-"""The session: nothing changes before the commit, nothing is silent, everything can be taken back."""
+"""The session: nothing changes before the commit, nothing is silent, all can be taken back."""
 
 import asyncio
 
@@ -172,10 +172,10 @@ def test_the_scale_and_the_rule_are_checked() -> None:
         await jobs.new_job(one, "stair")
         await jobs.set_scale_and_rule(one, 2000.0, 1.0)
         assert one.known.job is not None
-        assert one.known.job.deducted_above_m2 == 1.0
+        assert one.known.job.deducted_above_m2 == pytest.approx(1.0)
         for capacity_g, rule_m2 in ((0.0, 1.0), (2000.0, -1.0)):
             with pytest.raises(Refused):
                 await jobs.set_scale_and_rule(one, capacity_g, rule_m2)
-        assert one.known.settings.scale_capacity_g == 2000.0
+        assert one.known.settings.scale_capacity_g == pytest.approx(2000.0)
 
     asyncio.run(run())
