@@ -124,6 +124,7 @@ TARGET, BUTTON, MAIN = 48, 52, 68
 BOARD_RADIUS, BUTTON_RADIUS, KEY_RADIUS, HOW_RADIUS = 20, 18, 16, 14
 PANE, PANE_PADDING = 424, 24
 STACKED_FROM = 1.5  # text ratio from which rows of facts and buttons stand under each other
+GROWN_MOST = 1.5  # large text (26 up) grows at most by half, so that its words stay whole
 
 FONT: Final = "Figures"  # own subset; its digits are tabular
 NORMAL, MEDIUM, STRONG = ft.FontWeight.W_400, ft.FontWeight.W_500, ft.FontWeight.W_600
@@ -131,11 +132,12 @@ NORMAL, MEDIUM, STRONG = ft.FontWeight.W_400, ft.FontWeight.W_500, ft.FontWeight
 
 @ft.observable
 class Shown:
-    """What is on the screen now: the look's name, and whether all holds still (reduced motion)."""
+    """What is on the screen now: the look, the text size, whether all holds still."""
 
     def __init__(self) -> None:
         self.name = DARK.name
-        self.still = False
+        self.text_ratio = 1.0
+        self.still = False  # reduced motion
 
 
 LOOK: Final = ft.create_context(Shown())
@@ -184,12 +186,13 @@ def page_theme(look: Look) -> ft.Theme:
     )
 
 
-def dress(page: ft.Page, look: Look) -> None:
+def dress(page: ft.Page, look: Look, text_ratio: float = 1.0, still: bool = False) -> None:
     """Put a look on the page: at the start, and whenever the person chooses another."""
     page.theme = page.dark_theme = page_theme(look)
     page.theme_mode = ft.ThemeMode.LIGHT if look is LIGHT else ft.ThemeMode.DARK
     page.bgcolor, page.padding = GROUND, 0
-    LOOK.default_value.name = look.name
+    shown = LOOK.default_value
+    shown.name, shown.text_ratio, shown.still = look.name, text_ratio, still
 
 
 def luminance(color: str) -> float:
@@ -236,10 +239,17 @@ def tracking(size: float) -> float:
     return -0.04 * size if size >= CAN else -0.01 * size if size >= FACT else 0.0
 
 
+def grown(size: float) -> float:
+    """Give the size to ask for, so that large text grows less with the phone's text size."""
+    ratio = LOOK.default_value.text_ratio
+    return size * min(ratio, GROWN_MOST) / ratio if size >= FACT else size
+
+
 def style(
     size: float = NAME, color: ft.ColorValue = TEXT, weight: ft.FontWeight = NORMAL
 ) -> ft.TextStyle:
     """Give the style of a text."""
+    size = grown(size)
     return ft.TextStyle(
         size=size,
         color=color,

@@ -10,13 +10,13 @@ from mobile import theme as t
 from mobile.parts.buttons import stack_or_row
 from mobile.parts.drawing import drawn, rounded
 from mobile.parts.icons import icon
-from mobile.parts.tap import Do, grow, surface, tap
+from mobile.parts.tap import Do, grow, grow_loosely, spread, surface, tap
 
 State = Literal["", "good", "caution"]
 COLORS = {"": t.TEXT, "good": t.GOOD, "caution": t.CAUTION}
 SIGNS = {"good": "check", "caution": "warning"}
 PADDING = ft.Padding(16, 14, 16, 14)
-START = ft.CrossAxisAlignment.START
+START, STRETCH = ft.CrossAxisAlignment.START, ft.CrossAxisAlignment.STRETCH
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,15 +86,15 @@ def head(
     words: list[ft.Control] = [t.say(name, size, weight=t.STRONG)]
     if small:
         words.append(t.say(small, t.SMALL if size > t.NAME else t.CAPTION, t.SOFT))
-    left = grow(ft.Column(words, spacing=3, tight=True))
-    return ft.Row([left, *([right] if right else [])], spacing=12, vertical_alignment=START)
+    left = ft.Column(words, spacing=3, tight=True)
+    return spread([left, *([right] if right else [])])
 
 
 def answer(words: str, state: State = "", size: float = t.ANSWER) -> ft.Control:
     """Give an answer in words, with the sign of its state."""
-    text = grow(t.say(words, size, COLORS[state]))
-    sign = [icon(SIGNS[state], size * 0.9, COLORS[state], heavy=True)] if state else []
-    return ft.Row([*sign, text], spacing=10)
+    text = grow_loosely(t.say(words, size, COLORS[state]))
+    sign = [icon(SIGNS[state], size * 0.85, COLORS[state], heavy=True)] if state else []
+    return ft.Row([*sign, text], spacing=10, tight=True)
 
 
 def fact(one: Fact, size: float = t.FACT, align: ft.CrossAxisAlignment = START) -> ft.Control:
@@ -111,13 +111,12 @@ def fact(one: Fact, size: float = t.FACT, align: ft.CrossAxisAlignment = START) 
 
 
 def facts(several: tuple[Fact, ...], text_ratio: float = 1.0) -> ft.Control:
-    """Show figures side by side, under each other where the text is large."""
+    """Show figures side by side, under each other where they don't fit or the text is large."""
     if text_ratio >= t.STACKED_FROM:
         return ft.Column([fact(one) for one in several], spacing=t.GAP, tight=True)
     last = len(several) - 1
     ends = [ft.CrossAxisAlignment.END if at == last and at else START for at in range(last + 1)]
-    columns = [grow(fact(one, align=end)) for one, end in zip(several, ends, strict=True)]
-    return ft.Row(columns, spacing=12, vertical_alignment=START)
+    return spread([fact(one, align=end) for one, end in zip(several, ends, strict=True)])
 
 
 def mark(words: str, state: State) -> ft.Control:
@@ -126,12 +125,6 @@ def mark(words: str, state: State) -> ft.Control:
     text = ft.Text(words, style=t.style(t.SMALL, color, t.MEDIUM), text_align=ft.TextAlign.RIGHT)
     sign = [icon(SIGNS[state], 17, color, heavy=True)] if state else []
     return ft.Row([*sign, grow_loosely(text)], spacing=6, tight=True)
-
-
-def grow_loosely(text: ft.Text) -> ft.Text:
-    """Let a text wrap rather than push its neighbours out."""
-    text.expand, text.expand_loose = True, True
-    return text
 
 
 def row(
@@ -146,10 +139,12 @@ def row(
     if stacked:
         lines: list[ft.Control] = [name, *([small] if line.small and small else []), *value, *under]
     else:
-        lines = [ft.Row([grow(name), *value], spacing=12)]
+        lines = [spread([name, *value])]
         if small:
-            lines.append(ft.Row([grow(small), *under], spacing=12))
-    middle = grow(ft.Column(lines, spacing=1, tight=True))
+            lines.append(spread([small, *under]))
+    middle = grow(
+        ft.Column(lines, spacing=1, tight=True, horizontal_alignment=START if stacked else STRETCH)
+    )
     above = 11 if line.small else 13
     face = ft.Container(
         ft.Row([*([lead] if lead else []), middle], spacing=14),

@@ -1,6 +1,6 @@
 """The bucket in cross-section: a frustum, its layers by shares of its height (never by eye)."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 import flet as ft
@@ -145,6 +145,20 @@ def label_shapes(layers: tuple[Layer, ...], cup: Cup, left: float, top: float) -
     return [lines(leaders, drawn(t.EDGE, 1.5)), *shapes]
 
 
+def beside(layers: tuple[Layer, ...]) -> float:
+    """Find the room that labels, their leaders and signs take beside the cup, dp."""
+    longest = max((text_width(one.label, t.FACT) for one in labelled(layers)), default=0.0)
+    return LIP + BEND + 6 + longest + 12 + 24
+
+
+def cup_high(layers: tuple[Layer, ...], cup: Cup) -> float:
+    """Find how high the cup is: lower where its labels would not fit beside it."""
+    if not cup.labels:
+        return cup.high
+    room = cup.width - beside(layers) - LIP - 2
+    return min(cup.high, max(room, 0.3 * cup.width) * CUP_HIGH / CUP_TOP)
+
+
 @ft.component
 def _Bucket(
     layers: tuple[Layer, ...],
@@ -154,6 +168,7 @@ def _Bucket(
     key: str | None = None,
 ) -> ft.Control:
     look = ft.use_context(t.LOOK).name
+    cup = replace(cup, high=cup_high(layers, cup))
     left, top = LIP * cup.high / CUP_HIGH + 2, 2.0
     shapes: list[cv.Shape] = []
     for layer in layers:

@@ -1,5 +1,7 @@
 """Buttons: the one main action in amber, the others raised, *How?* in outline."""
 
+from dataclasses import replace
+
 import flet as ft
 
 from mobile import theme as t
@@ -34,13 +36,15 @@ def padded(height: float, action: Action, size: float, side: float) -> ft.Paddin
     return ft.Padding(side, above, side, above)
 
 
-def main_button(action: Action, size: float = t.FACT, height: float = t.MAIN) -> ft.Control:
-    """Offer the one main action of a screen."""
+def main_button(
+    action: Action, size: float = t.FACT, height: float = t.MAIN, side: float = 10
+) -> ft.Control:
+    """Offer the one main action of a screen; `side` is the room beside its words."""
     face = surface(
         lines(action, size, t.INK, t.INK) if action.do else lines(action, size, t.SOFT2, t.SOFT2),
         fill=t.FILL if action.do else t.RAISED,
         edge=ft.BorderSide(3, t.RIM if action.do else t.RAISED),
-        padding=padded(height - 6, action, size, 10),
+        padding=padded(height - 6, action, size, side),
     )
     face.alignment = ft.Alignment.CENTER
     return tap(face, action.do, key=action.key)
@@ -67,6 +71,7 @@ def outline_button(action: Action, sign: str = "") -> ft.Control:
     content: ft.Control = words
     if sign:
         mark = icon(sign, 20, t.TEXT, heavy=True)
+        words.expand, words.expand_loose = True, True
         content = ft.Row([mark, words], spacing=3, tight=True)
     face = surface(
         content,
@@ -102,7 +107,10 @@ def thumb_block(
     above = stack_or_row([second_button(action, height=58) for action in upper], text_ratio)
     button = main_button(main, height=78)
     if text_ratio >= t.STACKED_FROM:
-        sides = [second_button(side, t.FACT, 78) for side in (earlier, later)]
+        joined = [
+            replace(one, words=f"{one.words} {one.small}", small="") for one in (earlier, later)
+        ]
+        sides = [second_button(side) for side in joined]
         rows: list[ft.Control] = [above, stack_or_row(sides, 1.0), button]
     else:
         sides = [second_button(side, t.FACT, 78, 64) for side in (earlier, later)]

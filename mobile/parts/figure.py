@@ -18,19 +18,21 @@ def advance(text: str, size: float) -> float:
     return sum((POINT if sign in ".," else DIGIT) + TRACK for sign in text) * size
 
 
-def figure_size(text: str, unit: str, width: float, most: float) -> float:
-    """Find the largest size that fits the width, at most `most`."""
-    digits = sum(sign not in ".," for sign in text)
-    marks = len(text) - digits
-    share = max(digits, 1) * DIGIT + max(marks, 1) * POINT + (len(unit) * 0.6 + 0.1) * UNIT
-    return min(most, width / share)
+def figure_size(text: str, unit: str, width: float, most: float, caret: bool = False) -> float:
+    """Find the largest size that fits the width with its unit, at most `most`."""
+    digits = max(sum(sign not in ".," for sign in text), 1)
+    marks = max(len(text) - digits, 1)  # room for a point to come, so that nothing jumps
+    share = digits * (DIGIT + TRACK) + marks * (POINT + TRACK) + UNIT_GAP
+    room = width - (CARET + CARET_GAP + 10 if caret else 0)
+    broad = len(unit) * DIGIT
+    return min(most, room / (share + broad * UNIT), (room - broad * UNIT_LEAST) / share)
 
 
 @ft.component
 def _BigFigure(
     text: str, unit: str, width: float, most: float = t.READS, caret: bool = False
 ) -> ft.Control:
-    size = figure_size(text, unit, width, most)
+    size = figure_size(text, unit, width, most, caret)
     base = size * (CAPS + 0.06)
     style = ft.TextStyle(
         size=size, weight=t.STRONG, color=t.TEXT, height=1.0, letter_spacing=TRACK * size

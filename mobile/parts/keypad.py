@@ -55,6 +55,12 @@ def key_face(content: ft.Control, width: float, height: float) -> ft.Container:
     return face
 
 
+def pad_height(page_height: float) -> float:
+    """Find how high a keypad may be: less than half the page, keys of 48 to 92."""
+    key = (0.42 * page_height - (LINES - 1) * t.GAP) / LINES
+    return LINES * min(max(key, t.TARGET), 92.0) + (LINES - 1) * t.GAP
+
+
 def digit_size(width: float, height: float, text_ratio: float) -> float:
     """Find the size of a digit that stays inside its key at the phone's text size."""
     return min(34.0, width * 0.9 / 0.6 / text_ratio, height * 0.8 / t.line_height(34) / text_ratio)
@@ -63,7 +69,7 @@ def digit_size(width: float, height: float, text_ratio: float) -> float:
 def action_size(action: Action, width: float) -> float:
     """Find the size at which the longest word of the main action stays inside its key."""
     longest = max((text_width(word, 1) for word in action.words.split(" ")), default=1.0)
-    return min(t.FACT, (width - 8) / max(longest, 1.0))
+    return min(t.FACT - 1.0, (width - 10) / max(longest, 1.0))
 
 
 @ft.component
@@ -130,7 +136,7 @@ def Keypad(
         )
     whole = replace(action, words=unparted(action.words))
     button = ft.Container(
-        main_button(whole, action_size(whole, key_wide) / text_ratio),
+        main_button(whole, action_size(whole, key_wide) / text_ratio, side=0),
         left=3 * (key_wide + t.GAP),
         top=key_high + t.GAP,
         width=key_wide,

@@ -3,7 +3,7 @@
 import flet as ft
 
 from mobile import theme as t
-from mobile.parts.tap import grow
+from mobile.parts.tap import grow, spread
 
 STRETCH = ft.CrossAxisAlignment.STRETCH
 
@@ -15,8 +15,8 @@ def header(
     words: list[ft.Control] = [t.say(small, t.CAPTION, t.SOFT)] if small else []
     heading = t.say(title, size, weight=t.STRONG)
     words.append(ft.Semantics(header=True, container=True, content=heading))
-    left = grow(ft.Column(words, spacing=2, tight=True))
-    content = ft.Row([left, *([right] if right else [])], spacing=12)
+    left = ft.Column(words, spacing=2, tight=True)
+    content = spread([left, *([right] if right else [])])
     return ft.Container(content, padding=ft.Padding(4, 10, 4, 4))
 
 
@@ -37,12 +37,23 @@ def screen(
     )
 
 
-def standing(rows: list[ft.Control], key: str | None = None) -> ft.Control:
-    """Let rows fill the screen without scrolling (a weigh-out's step); one of them must grow."""
-    column = ft.Column(rows, spacing=t.GAP, expand=True, horizontal_alignment=STRETCH)
-    return ft.Container(
-        column, padding=ft.Padding(t.MARGIN, 12, t.MARGIN, 11), expand=True, key=key
-    )
+def standing(
+    rows: list[ft.Control],
+    foot: ft.Control | None = None,
+    scrolls: bool = False,
+    key: str | None = None,
+) -> ft.Control:
+    """Fill the screen without scrolling: the foot takes what the rows leave (a weigh-out's step).
+
+    Where the screen is low or the text large, `scrolls` lets the rows scroll over the foot.
+    """
+    column = ft.Column(rows, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
+    upper: ft.Control = column
+    if scrolls or foot is None:
+        upper = ft.ListView([column], expand=True)
+    lower = [] if foot is None else [foot if scrolls else grow(foot)]
+    whole = ft.Column([upper, *lower], spacing=t.GAP, horizontal_alignment=STRETCH)
+    return ft.Container(whole, padding=ft.Padding(t.MARGIN, 12, t.MARGIN, 11), expand=True, key=key)
 
 
 def inset(control: ft.Control) -> ft.Control:

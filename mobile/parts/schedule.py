@@ -80,20 +80,21 @@ def stop_row(
         width=WIDE + 8,
         horizontal_alignment=ft.CrossAxisAlignment.CENTER,
     )
-    day = ft.Container(
-        t.say(stop.day, t.SMALL + 1, weight=t.STRONG),
-        width=DAY_WIDE * text_ratio,
-        padding=ft.Padding(4, 3, 0, 0),
-    )
-    words: list[ft.Control] = [t.say(stop.name, t.NAME - 1, weight=strong)]
+    day = t.say(stop.day, t.SMALL + 1, weight=t.STRONG)
+    name: list[ft.Control] = [t.say(stop.name, t.NAME - 1, weight=strong)]
+    at = t.say_right(stop.at, t.SMALL + 1, weight=strong)
+    stacked = text_ratio >= t.STACKED_FROM
+    words = [*([day] if stacked and stop.day else []), *name, *([at] if stacked else [])]
     if stop.wait:
         words.append(t.say(stop.wait, t.CAPTION, t.SOFT))
     texts = ft.Column(words, spacing=1, tight=True)
-    at = ft.Container(
-        t.say_right(stop.at, t.SMALL + 1, weight=strong), padding=ft.Padding(0, 3, 4, 0)
-    )
+    middle = grow(ft.Container(texts, padding=ft.Padding(8, 3, 0, 5)))
+    cells: list[ft.Control] = [rail, middle]
+    if not stacked:
+        left = ft.Container(day, width=DAY_WIDE * text_ratio, padding=ft.Padding(4, 3, 0, 0))
+        cells = [left, rail, middle, ft.Container(at, padding=ft.Padding(4, 3, 4, 0))]
     line = ft.Row(
-        [day, rail, grow(ft.Container(texts, padding=ft.Padding(8, 3, 0, 5))), at],
+        cells,
         spacing=0,
         intrinsic_height=True,
         vertical_alignment=ft.CrossAxisAlignment.STRETCH,

@@ -30,6 +30,24 @@ def grow(control: C, share: int = 1) -> C:
     return control
 
 
+def grow_loosely(control: C) -> C:
+    """Let a text wrap rather than push its neighbours out; it takes no more than it needs."""
+    control.expand, control.expand_loose = True, True
+    return control
+
+
+def spread(controls: list[ft.Control], spacing: float = 12) -> ft.Control:
+    """Put controls at both ends of a line; those that don't fit go under the first."""
+    return ft.Row(
+        controls,
+        wrap=True,
+        spacing=spacing,
+        run_spacing=4,
+        alignment=ft.MainAxisAlignment.SPACE_BETWEEN,
+        vertical_alignment=ft.CrossAxisAlignment.CENTER,
+    )
+
+
 def surface(
     content: ft.Control,
     *,

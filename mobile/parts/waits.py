@@ -21,6 +21,7 @@ from mobile.parts.drawing import (
     written,
 )
 from mobile.parts.measure import text_width
+from mobile.parts.tap import grow_loosely
 
 STRIP_HIGH, OVER, BOB = 26.0, 10.0, 13.0
 NOW_WIDE, GAP = 3.5, 2.0
@@ -216,7 +217,6 @@ PatternKey = ft.memo(_PatternKey)
 
 def wait_fact(value: str, pattern: str, caption: str) -> ft.Control:
     """Show a wait's figure over its caption, which repeats the pattern: "label", "drying", ..."""
-    caption_text = t.say(caption, t.CAPTION, t.SOFT)
-    caption_text.expand, caption_text.expand_loose = True, True
+    caption_text = grow_loosely(t.say(caption, t.CAPTION, t.SOFT))
     under = ft.Row([PatternKey(pattern), caption_text], spacing=6, tight=True)
     return ft.Column([t.say(value, t.FACT), under], spacing=3, tight=True)

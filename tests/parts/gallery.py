@@ -45,9 +45,9 @@ def Gallery() -> ft.Control:
     wide = width >= t.WIDE
 
     def dress() -> None:
-        t.dress(page, t.look_of(look))
+        t.dress(page, t.look_of(look), ratio)
 
-    ft.use_effect(dress, [look])
+    ft.use_effect(dress, [look, ratio])
     inside = min(width - (t.RAIL if wide else 0), 752) - 2 * t.MARGIN
     shown = scenes.SCENES[scene](inside, ratio, key=scene)
     current = {"weigh": "Mix", "keypad": "Mix"}.get(scene, scene.title())

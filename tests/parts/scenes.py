@@ -38,12 +38,12 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.figure import BigFigure
 from mobile.parts.gauge import OverGauge, Reading
 from mobile.parts.icons import icon
-from mobile.parts.keypad import Keypad, Typing, press
+from mobile.parts.keypad import Keypad, Typing, pad_height, press
 from mobile.parts.notices import Busy, caution, empty, notice, told
 from mobile.parts.page import header, inset, screen, standing
 from mobile.parts.schedule import Stop, schedule
 from mobile.parts.sheet import How, HowStep, how_sheet
-from mobile.parts.tap import Action, grow
+from mobile.parts.tap import Action, grow, spread
 from mobile.parts.waits import Clock, Strip, Tick, TimeAxis, WaitStrip, axis_of, wait_fact
 
 MIN = 60.0
@@ -86,17 +86,15 @@ def Coats(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
         tight=True,
         horizontal_alignment=ft.CrossAxisAlignment.END,
     )
-    waits_two = stack_or_row(
+    waits_two = spread(
         [
             wait_fact("30 min", "label", "label"),
             wait_fact("61 min", "drying", "reckoned"),
             wait_fact("15:00", "too late", "recoat before"),
-        ],
-        ratio,
+        ]
     )
-    waits_one = stack_or_row(
-        [wait_fact("15 min", "label", "label"), wait_fact("31 min", "drying", "reckoned, slow")],
-        ratio,
+    waits_one = spread(
+        [wait_fact("15 min", "label", "label"), wait_fact("31 min", "drying", "reckoned, slow")]
     )
     tacky = stack_or_row([second_button(Action("Still tacky: 10 min more", nothing))], 1.0)
     return screen(
@@ -143,15 +141,20 @@ LAYERS = (
 )
 
 
+def is_low(ratio: float) -> bool:
+    return ratio >= t.STACKED_FROM or (ft.context.page.height or 915) < 800
+
+
 @ft.component
 def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
-    top = ft.Row(
-        [
-            outline_button(Action("Leave", nothing), "back"),
-            grow(pills(2, 3, "Part 2 of 3")),
-            second_button(Action("Scale went off", nothing), t.SMALL),
-        ],
-        spacing=12,
+    leave = outline_button(Action("Leave", nothing), "back")
+    off = second_button(Action("Scale went off", nothing), t.SMALL)
+    which = pills(2, 3, "Part 2 of 3")
+    narrow = width < 360 or ratio >= t.STACKED_FROM
+    top = (
+        ft.Column([spread([leave, off]), which], spacing=t.GAP, tight=True)
+        if narrow
+        else ft.Row([leave, grow(which), off], spacing=12)
     )
     can = ft.Row(
         [
@@ -162,10 +165,11 @@ def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
     )
     block = ft.Row(
         [
-            grow(main_button(Action("On the mark", nothing), size=38), 5),
+            grow(main_button(Action("On the mark", nothing), size=38, height=120), 5),
             grow(second_button(Action("Scale reads", nothing), t.HEADING), 2),
         ],
         spacing=t.GAP,
+        intrinsic_height=is_low(ratio),
         vertical_alignment=ft.CrossAxisAlignment.STRETCH,
     )
     return standing(
@@ -176,8 +180,9 @@ def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
             BigFigure("77.3", "g", width),
             t.say("band 76.7 to 77.9 g", t.FACT),
             Bucket(LAYERS, "cup", Cup(width=width)),
-            grow(block),
-        ]
+        ],
+        block,
+        is_low(ratio),
     )
 
 
@@ -193,31 +198,23 @@ def Pad(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
     except ValueError:
         reads = None
     reading = Reading(77.3, 76.7, 77.9, reads, "#FF7F1F", "77.3")
-    top = ft.Row(
-        [grow(pills(2, 3, "Part 2 of 3")), outline_button(Action("Back", nothing), "back")]
-    )
+    top = spread([pills(2, 3, "Part 2 of 3"), outline_button(Action("Back", nothing), "back")])
+    names = [t.say("fluorescent orange", t.FACT), t.say("the scale reads", t.NAME, t.SOFT)]
     can = ft.Row(
-        [
-            Can(CanFace(7, "#FF7F1F", 0.6), "can 7"),
-            grow(
-                ft.Column(
-                    [t.say("fluorescent orange", t.FACT), t.say("the scale reads", t.NAME, t.SOFT)],
-                    spacing=2,
-                )
-            ),
-        ],
+        [Can(CanFace(7, "#FF7F1F", 0.6), "can 7"), grow(ft.Column([*names], spacing=2))],
         spacing=16,
     )
-    return standing(
+    high = pad_height(ft.context.page.height or 915)
+    pad = Keypad(Action(f"Use {typing.text} g", nothing), pressed, width, high, ratio)
+    return screen(
         [
-            top,
+            ft.Container(top, padding=ft.Padding(0, 12, 0, 0)),
             can,
             BigFigure(typing.text, "g", width, t.TYPED, True),
-            ft.Row([grow(t.say("4.6 g over", t.ANSWER, t.CAUTION)), t.say("not 77.3", t.FACT)]),
+            spread([t.say("4.6 g over", t.ANSWER, t.CAUTION), t.say("not 77.3", t.FACT)]),
             OverGauge(reading, "4.6 g over the band", width),
-            grow(ft.Container()),
-            Keypad(Action(f"Use {typing.text} g", nothing), pressed, width, text_ratio=ratio),
-        ]
+        ],
+        [pad],
     )
 
 
@@ -297,7 +294,15 @@ def Cans(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
                 ]
             ),
         ],
-        [Keypad(Action("Next can", nothing), pressed, width, text_ratio=ratio)],
+        [
+            Keypad(
+                Action("Next can", nothing),
+                pressed,
+                width,
+                pad_height(ft.context.page.height or 915),
+                ratio,
+            )
+        ],
     )
 
 
