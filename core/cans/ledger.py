@@ -9,7 +9,11 @@ NET_G = 0.0, 1e5
 SHOULD_BE_G = -1e5, 1e5
 POURS_COUNT = 0, 10_000
 
+SPEAK_SHARE = 0.01  # of what was poured; the choice is this project's
+STEP_G = 0.001, 100.0
+
 CONSERVED = "conservation of mass"
+PROJECT = "this project"
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +33,14 @@ class Gap:
     """How much less a can holds than it should; negative where it holds more."""
 
     gap_g: float
+    working: Working
+
+
+@dataclass(frozen=True, slots=True)
+class Threshold:
+    """The gap, either way, above which something is wrong rather than rounded."""
+
+    speak_above_g: float
     working: Working
 
 
@@ -96,3 +108,34 @@ def gap(net_g: float, should_be_g: float) -> Gap:
     gap_g = should_be_g - net_g
     inputs = {"should_be_g": should_be_g, "net_g": net_g}
     return Gap(gap_g, (step("gap_g", "{should_be_g} − {net_g}", gap_g, CONSERVED, **inputs),))
+
+
+def speak_above(poured_since_g: float, scale_step_g: float) -> Threshold:
+    """Find the gap above which it is worth asking where the paint went.
+
+    How far the readings themselves are off, and what dried off, are not counted.
+
+    Parameters
+    ----------
+    poured_since_g
+        What was poured since the last weighing, g, 0 to 100 000.
+    scale_step_g
+        The scale's step, g, 0.001 to 100.
+
+    Returns
+    -------
+        1 % of what was poured, at least one step of the scale, g.
+
+    Source: planning model of this project.
+
+    >>> round(speak_above(poured_since_g=71.5, scale_step_g=0.1).speak_above_g, 6)
+    0.715
+    """
+    require("poured_since_g", poured_since_g, *NET_G)
+    require("scale_step_g", scale_step_g, *STEP_G)
+    speak_above_g = max(SPEAK_SHARE * poured_since_g, scale_step_g)
+    inputs = {"poured_since_g": poured_since_g, "scale_step_g": scale_step_g}
+    formula = "max(1 % × {poured_since_g}, {scale_step_g})"
+    return Threshold(
+        speak_above_g, (step("speak_above_g", formula, speak_above_g, PROJECT, **inputs),)
+    )

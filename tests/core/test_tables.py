@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from core.cans.ledger import balance, gap
+from core.cans.ledger import balance, gap, speak_above
 from core.cans.weighing import fill, net, tare_from_unopened, volume
 from core.coats.schedule import PlannedStep, next_step, require_schedule
 from core.errors import Refused, require
@@ -33,7 +33,7 @@ NAMES = {
         *(painted_area, shares, require_recipe, blend, portions, pouring_order, small_below_g),
         *(steps_count, on_step_g, shown_g, band_g, next_pour, poured_by, over),
         *(offset_after_restart, answers, contents, total_g, holds_l, level_ratio, levels),
-        *(tare_from_unopened, net, volume, fill, balance, gap, after, state, next_step),
+        *(tare_from_unopened, net, volume, fill, balance, gap, speak_above, after, state, next_step),
         *(require_schedule, read, show, number, typed, unit_of, require, tuple, str, range),
     )
 } | {"nan": nan, "inf": inf}
