@@ -33,8 +33,20 @@ NAMES = {
         *(painted_area, shares, require_recipe, blend, portions, pouring_order, small_below_g),
         *(steps_count, on_step_g, shown_g, band_g, next_pour, poured_by, over),
         *(offset_after_restart, answers, contents, total_g, holds_l, level_ratio, levels),
-        *(tare_from_unopened, net, volume, fill, balance, gap, speak_above, after, state, next_step),
-        *(require_schedule, read, show, number, typed, unit_of, require, tuple, str, range),
+        *(
+            tare_from_unopened,
+            net,
+            volume,
+            fill,
+            balance,
+            gap,
+            speak_above,
+            after,
+            state,
+            next_step,
+        ),
+        *(next_step, require_schedule, read, show, number, typed, unit_of, require, tuple),
+        *(str, range),
     )
 } | {"nan": nan, "inf": inf}
 TABLES = sorted(Path(__file__).with_name("tables").glob("*.csv"))
