@@ -42,18 +42,29 @@ def main() -> int:
 def arguments() -> argparse.Namespace:
     """Read the command line; on nonsense argparse says so and ends with 2."""
     port = argparse.ArgumentParser(add_help=False)
-    port.add_argument("--port", type=int, default=0, help="the port to serve on (default: a free one)")
+    port.add_argument(
+        "--port", type=int, default=0, help="the port to serve on (default: a free one)"
+    )
     parser = argparse.ArgumentParser(
         prog="python -m mobile",
-        description="Run the app: build its site if anything changed, serve it on this machine only, open the browser.",
-        epilog="Ends with 0; 1 when something is not as it should be (the message says the mend); 2 on a wrong command line.",
+        description="Run the app: build its site if anything changed, serve it on this machine"
+        " only, open the browser.",
+        epilog="Ends with 0; with 1 when something is not as it should be (the message says the"
+        " mend); with 2 on a wrong command line.",
         parents=[port],
     )
     parser.add_argument("--no-browser", dest="browser", action="store_false", help="only serve")
     commands = parser.add_subparsers(dest="command", metavar="build | serve")
     build = commands.add_parser("build", help="make the site for any static host")
-    build.add_argument("--out", type=Path, default=HERE, help="the folder to make (default: .build/site)")
-    build.add_argument("--base", type=base, default="/", help="where the host serves it, as in /phone/ (default: /)")
+    build.add_argument(
+        "--out", type=Path, default=HERE, help="the folder to make (default: .build/site)"
+    )
+    build.add_argument(
+        "--base",
+        type=base,
+        default="/",
+        help="where the host serves it, as in /phone/ (default: /)",
+    )
     again = commands.add_parser("serve", help="serve a site made before", parents=[port])
     again.add_argument("--dir", type=Path, default=HERE, help="its folder (default: .build/site)")
     return parser.parse_args()
@@ -72,7 +83,12 @@ def made(into: Path, at: str) -> None:
     files = site.build(into.resolve(), at, tell)
     width = max(len(file.path) for file in files)
     tell(f"{'':{width}}  {'bytes':>10}  {'gzip':>10}")
-    rows = [*files, Made(f"{len(files)} files", sum(f.raw_bytes for f in files), sum(f.sent_bytes for f in files))]
+    rows = [
+        *files,
+        Made(
+            f"{len(files)} files", sum(f.raw_bytes for f in files), sum(f.sent_bytes for f in files)
+        ),
+    ]
     for row in rows:
         tell(f"{row.path:{width}}  {row.raw_bytes:>10,}  {row.sent_bytes:>10,}")
     tell(f"Made {into} for {at}")

@@ -19,7 +19,6 @@ class News(Protocol):
     kept: bool
     newer: bool
     ratio: float
-    ratio: float
 
 
 listeners: dict[str, tuple[Context, Callable[[News], None]]] = {}

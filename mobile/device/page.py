@@ -11,7 +11,7 @@ from mobile.device.bridge import call, listen
 
 @dataclass(frozen=True, slots=True)
 class Version:
-    """Whether all of the app is kept on this phone, and whether a newer version waits to be used."""
+    """Whether the whole app is kept on this phone, and whether a newer version waits for use."""
 
     kept: bool
     newer: bool
@@ -41,7 +41,7 @@ def save_file(name: str, data: bytes, mime: str) -> None:
     call("save", name=name, bytes=data, mime=mime)
 
 
-def keep_awake(on: bool) -> None:  # noqa: FBT001
+def keep_awake(on: bool) -> None:
     """Keep the screen on, where the phone allows it."""
     call("awake", on=on)
 
@@ -61,7 +61,7 @@ def shown(ground: str, ink: str) -> None:
     call("shown", ground=ground, ink=ink)
 
 
-def weighing(on: bool) -> None:  # noqa: FBT001
+def weighing(on: bool) -> None:
     """Hold back newer versions, in every tab, while paint is on the scale."""
     call("weighing", on=on)
 

@@ -13,6 +13,9 @@ HERE = Path(__file__).parent
 EPOCH = (1980, 1, 1, 0, 0, 0)  # the first date that a zip can hold: the same inputs, the same bytes
 PATIENCE_S = 600
 
+ICONS = "flet/controls/material/icons.pyc"
+ICONS_MEND = "Draw the icon as mobile/parts/icons.py does."
+
 ROOTS = (
     "mobile.main",
     "mobile.device.*",
@@ -87,7 +90,7 @@ LEFT_OUT = (
     "_pydatetime",
     "typing_extensions",
 )
-"""Modules that some import names and that no start and no screen ever runs: a test imports the rest."""
+"""Modules that imports name and that nothing here ever runs; a test imports all the others."""
 
 
 def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
@@ -110,6 +113,8 @@ def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
         shipped |= packages.sources(package)
     given = {"library": library(client), "packages": shipped, "app": app}
     made = compiled(client, given)
+    if ICONS in made["packages"]:
+        raise Unfit("The app uses ft.Icons, and the site has no font for them.", ICONS_MEND)
     for name, files in made.items():  # data belongs to the module of its name
         data = {path: text for path, text in given[name].items() if path.endswith(".json")}
         files |= {path: text for path, text in data.items() if f"{path[:-5]}.pyc" in files}

@@ -16,11 +16,13 @@ AS_THEY_ARE = (
     "assets/AssetManifest.bin",
     "assets/AssetManifest.bin.json",
     "assets/NOTICES",
-    "assets/fonts/MaterialIcons-Regular.otf",
     "assets/packages/wakelock_plus/assets/no_sleep.js",
     "assets/shaders/ink_sparkle.frag",
     "assets/shaders/stretch_effect.frag",
 )
+
+SIGNS = "material-icons.woff2"
+"""The signs that Flutter's own controls draw, cut from Flet's icon font; the app draws its own."""
 
 ANIMATIONS = b'"https://cdn.jsdelivr.net/npm/@rive-app/flutter-native-wasm@44.0.0/"'
 NO_ANIMATIONS = b'"noop/"'
@@ -35,7 +37,8 @@ def files(client: Client, fonts: dict[str, bytes]) -> dict[str, bytes]:
     client : Client
         Flet's web client.
     fonts : dict of str to bytes
-        File name -> bytes; a name ends with the weight, as in `figures-400.woff2`.
+        File name -> bytes: `SIGNS`, and the text font, whose names end with a weight, as in
+        `figures-400.woff2`.
 
     Returns
     -------
@@ -46,7 +49,7 @@ def files(client: Client, fonts: dict[str, bytes]) -> dict[str, bytes]:
     taken["main.dart.js"] = without_animations(client)
     taken["noop/wasm/rive_native.js"] = STUB
     taken["pyodide/pyodide-lock.json"] = empty_lock(client)
-    taken["assets/FontManifest.json"] = font_manifest(client, list(fonts))
+    taken["assets/FontManifest.json"] = font_manifest(client, sorted(fonts))
     return taken | {f"assets/fonts/{name}": data for name, data in fonts.items()}
 
 
@@ -56,7 +59,7 @@ def without_animations(client: Client) -> bytes:
     count = script.count(ANIMATIONS)
     if count != 1:
         raise Unfit(
-            f"flet-web {client.release}: main.dart.js holds {ANIMATIONS.decode()} {count} times, not once.",
+            f"flet-web {client.release}: main.dart.js holds {ANIMATIONS.decode()} {count} times.",
             "Look for the new address and change mobile/pwa/flutter.py.",
         )
     return script.replace(ANIMATIONS, NO_ANIMATIONS)
@@ -72,19 +75,20 @@ def empty_lock(client: Client) -> bytes:
 
 
 def font_manifest(client: Client, fonts: list[str]) -> bytes:
-    """List the icons and the text font, which also answers to "Roboto", Flutter's own choice."""
-    known = json.loads(client.read("assets/FontManifest.json"))
-    icons = [entry for entry in known if entry.get("family") == "MaterialIcons"]
-    if len(icons) != 1:
+    """List the signs and the text font, which also answers to "Roboto", Flutter's own choice."""
+    if b'"MaterialIcons"' not in client.read("assets/FontManifest.json"):
         raise Unfit(f"flet-web {client.release}: FontManifest.json lists no MaterialIcons.")
-    text = [{"asset": f"fonts/{name}", "weight": weight(name)} for name in sorted(fonts)]
+    text = [{"asset": f"fonts/{name}", "weight": weight(name)} for name in fonts if name != SIGNS]
     families = [{"family": family, "fonts": text} for family in ("Figures", "Roboto")]
-    return json.dumps([*icons, *families], sort_keys=True).encode()
+    signs = {"family": "MaterialIcons", "fonts": [{"asset": f"fonts/{SIGNS}"}]}
+    return json.dumps([signs, *families], sort_keys=True).encode()
 
 
 def weight(name: str) -> int:
     """Read the weight off a font's name, such as `figures-400.woff2`."""
     digits = name.rpartition(".")[0].rpartition("-")[2]
     if not digits.isdecimal():
-        raise Unfit(f"assets/fonts/{name} doesn't end with its weight.", "Name it like figures-400.woff2.")
+        raise Unfit(
+            f"assets/fonts/{name} doesn't end with its weight.", "Name it like figures-400.woff2."
+        )
     return int(digits)

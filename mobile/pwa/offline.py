@@ -4,8 +4,8 @@ import hashlib
 import json
 from pathlib import PurePosixPath
 
-from mobile.pwa.page import CSP, WEB
 from mobile.pwa.packages import Unfit
+from mobile.pwa.page import CSP, WEB
 
 TYPES = {
     ".bin": "application/octet-stream",

@@ -56,7 +56,7 @@ def release(package: str) -> str:
 
 
 def client() -> Client:
-    """Find Flet's web client; raise `Unfit` unless Flet and it are of the one release known here."""
+    """Find Flet's web client; raise `Unfit` unless it and Flet are of a release known here."""
     flet, web = release("flet"), release("flet-web")
     if flet != web or not web.startswith(FLET):
         raise Unfit(f"Found flet {flet} and flet-web {web}; the generator knows {FLET}x of both.")

@@ -6,7 +6,9 @@ from string import Template
 
 WEB = Path(__file__).parent / "web"
 NAME = "Duskcoat"
-ABOUT = "The phone beside the scale and the tray: walls, mixes, waits and cans for blacklight murals."
+ABOUT = (
+    "The phone beside the scale and the tray: walls, mixes, waits and cans for blacklight murals."
+)
 GROUND, INK = "#0E1014", "#ECE7DC"  # as mobile.theme's dark look, so that nothing flashes
 CSP = "; ".join(
     (

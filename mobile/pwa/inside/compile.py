@@ -1,8 +1,8 @@
 """Find the modules that the app can reach, and compile them; runs inside the shipped Python.
 
-`/input` is a zip of sources under one folder an archive (`app/mobile/main.py`), with `roots.txt` and
-`left_out.txt`; `/output` is a zip of the reached modules as bytecode (`app/mobile/main.pyc`). Nothing else of the
-project is at hand here.
+`/input` is a zip of sources under one folder an archive (`app/mobile/main.py`), with `roots.txt`
+and `left_out.txt`; `/output` is a zip of the reached modules as bytecode (`app/mobile/main.pyc`).
+Nothing else of the project is at hand here.
 """
 
 import ast
@@ -72,9 +72,8 @@ def wanted(name: str, path: str, tree: ast.Module, late: dict[str, str]) -> Iter
             yield from (late.get(alias.name, "") for alias in node.names)
     for node in nodes:
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
-            if node.value.id in flets and node.attr in late:
-                yield late[node.attr]
-                yield f"{late[node.attr]}.{node.attr}"
+            module = late.get(node.attr, "") if node.value.id in flets else ""
+            yield from (module, f"{module}.{node.attr}")
 
 
 def reached(sources: Sources, roots: list[str]) -> dict[str, ast.Module]:
@@ -120,7 +119,9 @@ def main() -> None:
     with zipfile.ZipFile("/input") as given:
         paths = [path for path in given.namelist() if path.endswith(".py")]
         sources: Sources = {module_name(path): (path, given.read(path)) for path in paths}
-        roots, left_out = (given.read(name).decode().split() for name in ("roots.txt", "left_out.txt"))
+        roots, left_out = (
+            given.read(name).decode().split() for name in ("roots.txt", "left_out.txt")
+        )
     sources = without(sources, left_out)
     with zipfile.ZipFile("/output", "w") as made:
         for name, tree in sorted(reached(sources, roots).items()):

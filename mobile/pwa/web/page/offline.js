@@ -1,5 +1,6 @@
 // Keeps the app on the phone, and takes a new version only when asked to.
 const IDLE_MS = 20_000, HOUR_MS = 3_600_000;
+const SCALE = `${new URL('.', document.baseURI).pathname} weighing`; // a lock that every tab of the app sees
 const able = 'serviceWorker' in navigator;
 
 /** Ask the newest service worker; null where there is none. */
@@ -26,14 +27,14 @@ export function watch(watcher) {
 }
 
 /** Take the newer version, unless some tab is in a weigh-out; every tab then starts afresh. */
-export const renew = () => navigator.locks.request('weighing', { ifAvailable: true }, (lock) => lock && ask('use'));
+export const renew = () => navigator.locks.request(SCALE, { ifAvailable: true }, (lock) => lock && ask('use'));
 
 let done;
 /** Hold back new versions while paint is on the scale. */
 export function weighing(on) {
   done?.();
   done = null;
-  if (on) navigator.locks.request('weighing', { mode: 'shared' }, () => new Promise((resolve) => { done = resolve; }));
+  if (on) navigator.locks.request(SCALE, { mode: 'shared' }, () => new Promise((resolve) => { done = resolve; }));
 }
 
 async function keep() {
