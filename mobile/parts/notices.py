@@ -54,8 +54,13 @@ def notice(words: str, actions: tuple[Action, ...] = (), state: State = "") -> f
     return ft.Semantics(live_region=True, container=True, content=face)
 
 
-def caution(title: str, lines: tuple[str, ...], decides: str, read: Action) -> ft.Control:
-    """Put a caution before its step: what can hurt, who decides, one tap to have read it."""
+def caution(
+    title: str, lines: tuple[str, ...], decides: str, read: Action | None = None
+) -> ft.Control:
+    """Put a caution before its step: what can hurt, who decides, one tap to have read it.
+
+    Without `read` the screen's main action says it was read.
+    """
     head = ft.Row(
         [
             icon("warning", 30, t.CAUTION, heavy=True),
@@ -65,8 +70,8 @@ def caution(title: str, lines: tuple[str, ...], decides: str, read: Action) -> f
     )
     texts: list[ft.Control] = [t.say(line, t.SMALL) for line in lines]
     who = t.say(decides, t.SMALL, t.TEXT, t.STRONG)
-    button = second_button(read, height=64)
-    return board([head, *texts, who, button], "caution", key=f"caution {title}")
+    button = [second_button(read, height=64)] if read else []
+    return board([head, *texts, who, *button], "caution", key=f"caution {title}")
 
 
 def empty(first: str, small: str, main: Action, demo: Action | None = None) -> ft.Control:
