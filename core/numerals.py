@@ -7,6 +7,7 @@ quarter to another. `1,25`, `0,125` and `1250,5` can only be decimals, `1,250.5`
 import re
 from fractions import Fraction
 
+SURE_DIGITS = 15  # any decimal of so many digits survives as a float, IEEE 754
 LONGEST = 40  # characters; nobody types a longer number
 MOST_DIGITS = 30  # enough to tell any two floats that `units` lets through apart
 

@@ -274,7 +274,7 @@ def _shortest(kind: Kind, value: float, unit: str) -> str:
     """Write a value with as few digits as bring it back to the last bit."""
     factor, offset = _scale(unit, kind.si)
     exact = (Fraction(value) - offset) / factor
-    for digits in range(1, numerals.MOST_DIGITS):
+    for digits in range(numerals.SURE_DIGITS, numerals.MOST_DIGITS):
         text = numerals.significant(exact, digits)
         back = float(Fraction(text) * factor + offset)
         if back == value:

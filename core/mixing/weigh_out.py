@@ -8,12 +8,11 @@ from dataclasses import dataclass
 
 from core.errors import Refused, require
 from core.mixing.portions import Portion
-from core.mixing.scale import BAND_RATIO, READING_G, band_g, shown_g
+from core.mixing.scale import BAND_RATIO, READING_G, SCALE_STEP_G, band_g, shown_g
 from core.working import Working, step
 
 FACTOR_RATIO = 1.0, 100.0  # an over-pour only ever makes a batch bigger
 NET_G = 0.0, 1e5
-PORTION_G = 0.01, 1e5
 PORTIONS_COUNT = 1, 24
 DUST_G = 1e-6  # sums of decimal readings are off by less; no scale shows as little
 
@@ -77,10 +76,13 @@ class Restart:
 def next_pour(plan: Plan, poured: tuple[Pour, ...]) -> Target | None:
     """Find what to pour next: the first portion, in pouring order, still short by over its band.
 
+    A paint that has not been poured at all is short, however small its portion.
+
     Parameters
     ----------
     plan
-        1 to 24 different paints, each 0.01 g or more; factor 1 to 100; scale step 0.01 to 10 g.
+        1 to 24 different paints, each a step of the scale or more; factor 1 to 100; step 0.01
+        to 10 g.
     poured
         What went into the cup so far, each 0 to 100 000 g; only paints of the plan.
 
@@ -98,7 +100,7 @@ def next_pour(plan: Plan, poured: tuple[Pour, ...]) -> Target | None:
     """
     in_cup_g = _in_cup_g(plan, poured)
     for index, (target_g, part_g) in enumerate(zip(_targets_g(plan), in_cup_g, strict=True)):
-        if target_g - part_g > band_g(target_g, plan.scale_step_g) + DUST_G:
+        if not part_g or target_g - part_g > band_g(target_g, plan.scale_step_g) + DUST_G:
             return _target(plan, index, in_cup_g)
     return None
 
@@ -240,8 +242,9 @@ def _in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
     require("different_paints_count", len(set(paints)), len(paints), len(paints))
     require("factor_ratio", plan.factor_ratio, *FACTOR_RATIO)
     require("offset_g", plan.offset_g, *READING_G)
+    require("scale_step_g", plan.scale_step_g, *SCALE_STEP_G)
     for portion in plan.portions:
-        require("portion_g", portion.net_g, *PORTION_G)
+        require("portion_g", portion.net_g, plan.scale_step_g - DUST_G, NET_G[1])
     for pour in poured:
         require("net_g", pour.net_g, *NET_G)
     strays = sum(pour.paint not in paints for pour in poured)
