@@ -24,7 +24,6 @@ CHOOSE_MIX, SHORTEST_FIRST = "choose a mix", "shortest first"
 EARLIER, LATER, MINUTES = "−5", "+5", "min"
 ALL_DONE = "All steps are finished"
 TAP_A_WALL = "tap a wall to log it all the same"
-READ_FIRST = "read the caution first"
 
 # A wall's board
 READY, TOO_LATE, TO_START, DONE = "Ready", "Too late", "to start", "all steps finished"
@@ -40,6 +39,16 @@ HOW_NOTE = "The wait is the label's own, read off the can; a touch test and the 
 def first_up(words: str) -> str:
     """Begin with a capital, and leave the rest as the person wrote it."""
     return words[:1].upper() + words[1:]
+
+
+def then(finish: str) -> str:
+    """Say what comes once the caution is read."""
+    return f"then: {finish}"
+
+
+def minutes(count: str) -> str:
+    """Say by how many minutes a button moves the instant."""
+    return f"{count} {MINUTES}"
 
 
 def ring(wall: str, step: str) -> str:

@@ -9,12 +9,13 @@ from mobile.parts.tap import tap
 from mobile.parts.waits import WaitStrip
 from mobile.screens.coats.clock import strip_of
 from mobile.screens.coats.foot import foot_of
-from mobile.screens.coats.scene import Hands, Scene, narrow
-from mobile.screens.coats.standing import Standing, standing_side
+from mobile.screens.coats.scene import Hands, Scene
+from mobile.screens.coats.standing import standing_side
 from mobile.session.coats import CoatNow, on_clock
 from mobile.session.times import when
 from mobile.words import coats as words
 
+CLOSE = 5.0  # between what stands on a board: a strip brings air of its own
 RIMS: dict[str, State] = {"ready": "good", "too late": "caution"}
 
 
@@ -34,7 +35,7 @@ def coat_board(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
         last = scene.last == coat.wall.id
         rows.append(WaitStrip(strip_of(coat.drying), scene.clock, said, last, key="strip"))
     rows += foot_of(coat, scene, hands)
-    face = board(rows, RIMS.get(stands, ""), key=f"board {coat.wall.name}")
+    face = board(rows, RIMS.get(stands, ""), CLOSE, f"board {coat.wall.name}")
     if scene.chosen == coat.wall.id and isinstance(face, ft.Container):
         face.border = ft.Border.all(3, t.TEXT)
     return face
@@ -66,16 +67,10 @@ def done_board(coat: CoatNow, scene: Scene) -> ft.Control:
 def head_of(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
     """Say which wall, what is on it and how it stands; a tap chooses it."""
     stands = coat.state(scene.now_s)
-    side = standing_side(Standing(coat, scene.now_s, scene.view))
-    step = coat.step.name if coat.step else ""
+    side = standing_side(coat, scene)
     coming = words.next_up(coat.next.name) if coat.next else ""
+    step = coat.step.name if coat.step else ""
     says = {"drying": words.drying(step), "rolling": words.rolling(step)}
-    small = says.get(stands, coming)
-    if narrow(scene.view):
-        content: ft.Control = ft.Column(
-            [head(coat.wall.name, small), side], spacing=t.GAP, tight=True
-        )
-    else:
-        content = head(coat.wall.name, small, side)
+    content = head(coat.wall.name, says.get(stands, coming), side)
     chosen = scene.chosen == coat.wall.id
     return tap(ft.Container(content), lambda: hands.choose(coat), chosen=chosen, key=key_of(coat))

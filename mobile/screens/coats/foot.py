@@ -5,16 +5,14 @@ import flet as ft
 from mobile import theme as t
 from mobile.parts.buttons import outline_button, second_button
 from mobile.parts.icons import icon
-from mobile.parts.tap import Action, grow
+from mobile.parts.tap import Action, grow, spread
 from mobile.parts.waits import wait_fact
-from mobile.screens.coats.scene import Hands, Scene, narrow
+from mobile.screens.coats.scene import Hands, Scene
 from mobile.session.address import HOW, go
 from mobile.session.coats import CoatNow
 from mobile.session.times import when
 from mobile.words import coats as words
 from mobile.words import places
-
-FULL = 3  # facts, beside which *How?* finds no room
 
 
 def foot_of(coat: CoatNow, scene: Scene, hands: Hands) -> list[ft.Control]:
@@ -33,23 +31,11 @@ def foot_of(coat: CoatNow, scene: Scene, hands: Hands) -> list[ft.Control]:
         again = words.again(coat.step.name)
         main = Action(again, lambda: hands.again(coat), key=f"again {coat.wall.name}")
     rows = limits(stands, scene, coat)
-    if narrow(scene.view):
-        return [*facts, *rows, *([second_button(main)] if main else []), how]
-    columns: list[ft.Control] = [grow(fact) for fact in facts]
-    if main is None and len(columns) < FULL:
-        return [row([*columns, how]), *rows]
-    buttons = [grow(second_button(main)), how] if main else [how]
-    return [row(columns), *rows, row(buttons, ft.CrossAxisAlignment.STRETCH)]
-
-
-def row(controls: list[ft.Control], align: ft.CrossAxisAlignment | None = None) -> ft.Control:
-    """Stand controls side by side, as high as each other where they are stretched."""
-    return ft.Row(
-        controls,
-        spacing=t.GAP,
-        intrinsic_height=align is not None,
-        vertical_alignment=align or ft.CrossAxisAlignment.START,
-    )
+    if main is None:
+        return [spread([*facts, how]), *rows]
+    if scene.view.text_ratio >= t.STACKED_FROM:
+        return [spread(facts), *rows, second_button(main), how]
+    return [spread(facts), *rows, ft.Row([grow(second_button(main)), how], spacing=t.GAP)]
 
 
 def facts_of(coat: CoatNow, scene: Scene) -> list[ft.Control]:

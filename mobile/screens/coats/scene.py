@@ -4,12 +4,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from mobile import theme as t
 from mobile.parts.waits import Clock
+from mobile.screens.coats.thumb import Aim
 from mobile.session.coats import CoatNow
+from mobile.session.known import Known
+from mobile.session.session import Session
 from mobile.session.view import View
-
-NARROW = 380.0  # dp; below it things stand under each other
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +34,13 @@ class Hands:
     again: Callable[[CoatNow], Any]
 
 
-def narrow(view: View) -> bool:
-    """Tell whether what stands side by side has to stand under each other."""
-    return view.text_ratio >= t.STACKED_FROM or view.width < NARROW
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """What is drawn: for whom, of which state, at which instant."""
+
+    session: Session
+    known: Known
+    view: View
+    aim: Aim
+    now_s: float
+    set_aim: Callable[[Aim | Callable[[Aim], Aim]], None]

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from mobile.parts.tap import Action, Do
 from mobile.session.coats import CoatNow, planned, soonest
 from mobile.session.times import when
+from mobile.words import cautions
 from mobile.words import coats as words
 
 
@@ -22,12 +23,19 @@ def aimed(coats: tuple[CoatNow, ...], aim: Aim, now_s: float) -> CoatNow | None:
     return chosen or planned(coats, now_s)
 
 
-def finish_action(coat: CoatNow, aim: Aim, now_s: float, caution: str, do: Do) -> Action:
+def finish_action(coat: CoatNow, aim: Aim, now_s: float, do: Do) -> Action:
     """Say what the main button finishes, where, and when if not just now."""
-    name = words.finish(coat.next.name if coat.next else "")
-    if caution:
-        return Action(name, None, words.READ_FIRST, key="finish")
-    return Action(name, do, small_line(coat, aim, now_s), key="finish")
+    return Action(finish_words(coat), do, small_line(coat, aim, now_s), key="finish")
+
+
+def read_action(coat: CoatNow, do: Do) -> Action:
+    """Let the caution before a step be read first."""
+    return Action(cautions.READ, do, words.then(finish_words(coat)), key="caution read")
+
+
+def finish_words(coat: CoatNow) -> str:
+    """Say what is finished next on a wall."""
+    return words.finish(coat.next.name if coat.next else "")
 
 
 def small_line(coat: CoatNow, aim: Aim, now_s: float) -> str:
