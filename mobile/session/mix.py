@@ -1,14 +1,22 @@
 """Verbs of *Mix*: keep a recipe, weigh it out, put a wrong pour right."""
 
+from dataclasses import replace
+
 from core.errors import require
-from core.mixing.portions import portions, pouring_order
-from core.mixing.weigh_out import offset_after_restart, poured_by
-from core.paints.recipe import Part, shares
+from core.mixing.over_pour import Make
+from core.mixing.portions import Portion, portions, pouring_order
+from core.mixing.weigh_out import Restart, offset_after_restart, poured_by
+from core.paints.recipe import shares
+from core.units import typed
+from mobile import clock
 from mobile.session.cans import can_for
 from mobile.session.job import changed, job_or_new
-from mobile.session.pots import Pot, pots, under_way
+from mobile.session.known import Known, found
+from mobile.session.pots import Pot, next_number, pots, tipped_before, under_way
 from mobile.session.session import Session, Undo
 from mobile.store.records import (
+    CautionRead,
+    Draft,
     KeptOver,
     MadeMore,
     Mix,
@@ -18,41 +26,95 @@ from mobile.store.records import (
     ScaleRestarted,
     Stirred,
     TippedOut,
+    Undone,
 )
 from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
+
+READING, RESTART = "weigh", "weigh/scale"  # drafts: what is typed of a reading
+STIR = "stir the cans"  # asked once a day
+BOUNCE_S = 0.3  # a wet knuckle touches twice; nobody pours a part in that time
 
 
-async def keep_mix(session: Session, mix: Mix, new_paints: tuple[Paint, ...] = ()) -> Mix:
-    """Keep a recipe, new or changed; pots already weighed keep their own composition."""
+async def keep_mix(session: Session, mix: Mix, paints: tuple[Paint, ...] = ()) -> Mix:
+    """Keep a recipe and the paints that are new or changed; pots keep their own composition."""
+    known = session.known
     shares(mix.parts)
     job, made = job_or_new(session)
-    old = next((kept for kept in session.known.mixes if kept.id == mix.id), None)
+    old = found(known.mixes, mix.id)
     kept = Mix(*session.stamp(mix.id), job.id, mix.name, mix.parts, mix.use, mix.planned_g)
     forget = (f"mix/{mix.id if old else 'new'}",)
-    await session.keep(*made, *new_paints, kept, forget=forget)
-    session.tell(words.kept(kept.name), Undo(things=(old,)) if old else Undo(forget=(kept.id,)))
+    await session.keep(*made, *paints, kept, forget=forget)
+    before = [found(known.paints, paint.id) for paint in paints]
+    new = tuple(p.id for p, was in zip(paints, before, strict=True) if was is None)
+    things = tuple(thing for thing in (old, *before) if thing)
+    session.tell(words.kept(kept.name), Undo(things=things, forget=(*new, *_gone(old, kept))))
     return kept
+
+
+def _gone(old: Mix | None, kept: Mix) -> tuple[str, ...]:
+    return () if old else (kept.id,)
 
 
 async def remove_mix(session: Session, mix: Mix) -> None:
     """Take a recipe off the job; its pots stay."""
-    await session.keep(forget=(mix.id,))
+    await session.keep(forget=(mix.id, f"mix/{mix.id}", f"mix/{mix.id}/weigh"))
     session.tell(words.removed(mix.name), Undo(things=(mix,)))
 
 
-async def start_pot(session: Session, mix: Mix, batch_g: float, cup_g: float | None) -> PotStarted:
-    """Put a cup on the scale: fix the portions, their order and their cans."""
-    settings = session.known.settings
+def split(known: Known, mix: Mix, batch_g: float, cup_g: float | None) -> tuple[Portion, ...]:
+    """Split a batch into portions in pouring order; raise `Refused` where the scale can't."""
+    settings = known.settings
+    require("cup_g", cup_g or 0.0, 0.0, settings.scale_capacity_g)
     require("batch_g", batch_g, settings.scale_step_g, settings.scale_capacity_g - (cup_g or 0.0))
-    step_g = settings.scale_step_g
-    split = pouring_order(portions(mix.parts, batch_g, step_g), batch_g)
-    cans = tuple(can_for(session.known, part.paint, part.net_g) for part in split)
-    number = 1 + max((pot.started.number for pot in pots(session.known)), default=0)
+    return pouring_order(portions(mix.parts, batch_g, settings.scale_step_g), batch_g)
+
+
+async def start_pot(session: Session, mix: Mix, batch_g: float, cup_g: float | None) -> PotStarted:
+    """Put a cup on the scale: fix the portions, their order and their cans.
+
+    There is one scale: while a pot is under way that one is given, and no other is begun.
+    """
+    known = session.known
+    if pot := under_way(known):
+        return pot.started
+    parts = split(known, mix, batch_g, cup_g)
+    cans = tuple(can_for(known, part.paint, part.net_g) for part in parts)
+    number, step_g = next_number(known, mix.job), known.settings.scale_step_g
     stamp = session.stamp()
-    pot = PotStarted(*stamp, mix.job, mix.id, mix.name, number, split, cans, step_g, cup_g)
-    await session.keep(pot, changed(session, cup_g=cup_g), forget=(f"mix/{mix.id}/weigh",))
+    started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, step_g, cup_g)
+    forget = (f"mix/{mix.id}/weigh", READING, RESTART)
+    await session.keep(started, changed(session, cup_g=cup_g), forget=forget)
     session.hush()
-    return pot
+    return started
+
+
+def planned_next(known: Known) -> Mix | None:
+    """Give the mix to weigh next: planned grams and no finished pot, in the order of the list."""
+    if under_way(known):
+        return None
+    done = {pot.started.mix for pot in pots(known) if pot.ended == "stirred"}
+    waiting = (mix for mix in known.job_mixes if mix.planned_g and mix.id not in done)
+    return next(waiting, None)
+
+
+async def start_planned(session: Session) -> PotStarted | None:
+    """Put the planned mix on the scale with its planned grams; the way to `/mix/weigh` is short.
+
+    A pot that is under way is given back instead; None where nothing is planned.
+    """
+    known = session.known
+    if pot := under_way(known):
+        return pot.started
+    mix = planned_next(known)
+    if mix is None or mix.planned_g is None:
+        return None
+    return await start_pot(session, mix, mix.planned_g, known.settings.cup_g)
+
+
+def bounced(pot: Pot) -> bool:
+    """Tell whether a touch comes too soon after what was logged last to be meant."""
+    return 0 <= clock.now_s() - pot.at_s < BOUNCE_S
 
 
 async def on_the_mark(session: Session, pot: Pot) -> None:
@@ -60,9 +122,16 @@ async def on_the_mark(session: Session, pot: Pot) -> None:
     target = pot.target
     if target is None:
         return
-    pour = Poured(*session.stamp(), pot.id, target.paint, pot.can(target.paint), target.net_g, None)
-    await session.keep(pour, forget=("weigh",))
-    session.tell(words.poured(target.net_g), Undo(entries=(pour.id,)))
+    can = pot.can(target.paint)
+    pour = Poured(*session.stamp(), pot.id, target.paint, can, target.net_g, None)
+    await session.keep(pour, forget=(READING,))
+    session.tell(weigh_words.poured(target.net_g), Undo(entries=(pour.id,)))
+
+
+def net_of(known: Known, pot: Pot, reads_g: float) -> float:
+    """Find what was poured by a reading; raise `Refused` for one that can't be."""
+    require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
+    return poured_by(pot.plan, pot.poured, reads_g)
 
 
 async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:
@@ -70,81 +139,117 @@ async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:
     target = pot.target
     if target is None:
         return
-    require("reads_g", reads_g, 0.0, session.known.settings.scale_capacity_g)
-    net_g = poured_by(pot.plan, pot.poured, reads_g)
-    pour = Poured(*session.stamp(), pot.id, target.paint, pot.can(target.paint), net_g, reads_g)
-    await session.keep(pour, forget=("weigh",))
-    session.tell(words.poured(net_g), Undo(entries=(pour.id,)))
+    net_g = net_of(session.known, pot, reads_g)
+    can = pot.can(target.paint)
+    pour = Poured(*session.stamp(), pot.id, target.paint, can, net_g, reads_g)
+    await session.keep(pour, forget=(READING,))
+    session.tell(weigh_words.poured(net_g), Undo(entries=(pour.id,)))
 
 
-async def make_more(session: Session, pot: Pot, factor_ratio: float) -> None:
+async def make_more(session: Session, pot: Pot, make: Make) -> None:
     """Answer an over-pour with a bigger batch."""
-    entry = MadeMore(*session.stamp(), pot.id, factor_ratio)
+    entry = MadeMore(*session.stamp(), pot.id, make.factor_ratio)
     await session.keep(entry)
-    session.tell(words.made_more(pot.batch_g * factor_ratio), Undo(entries=(entry.id,)))
+    session.tell(weigh_words.made_more(make.total_g), Undo(entries=(entry.id,)))
 
 
 async def keep_over(session: Session, pot: Pot, paint: str) -> None:
     """Answer an over-pour by leaving it."""
     entry = KeptOver(*session.stamp(), pot.id, paint)
     await session.keep(entry)
-    session.tell(words.KEPT_OVER, Undo(entries=(entry.id,)))
+    session.tell(weigh_words.KEPT_OVER, Undo(entries=(entry.id,)))
 
 
 async def tip_out(session: Session, pot: Pot) -> None:
     """Give the pot up and put a new cup on the scale for the same batch."""
     old = pot.started
     tipped = TippedOut(*session.stamp(), pot.id)
-    number = 1 + max(other.started.number for other in pots(session.known))
-    again = PotStarted(
-        *session.stamp(),
-        *(old.job, old.mix, old.name, number, old.portions, old.cans, old.scale_step_g, old.cup_g),
-    )
-    await session.keep(tipped, again)
+    number, again_id = next_number(session.known, old.job), session.stamp()[0]
+    again = replace(
+        old, id=again_id, at_s=tipped.at_s, device=tipped.device, number=number
+    )  # of the same instant: one act
+    await session.keep(tipped, again, forget=(READING,))
     undo = Undo(entries=(tipped.id, again.id))
-    session.tell(words.tipped(pot.started.number, pot.in_cup_g), undo)
+    session.tell(weigh_words.tipped(old.number, pot.in_cup_g), undo)
 
 
 async def give_up(session: Session, pot: Pot) -> None:
     """End a pot without a new one: nothing was poured, or all of it is waste."""
     tipped = TippedOut(*session.stamp(), pot.id)
-    await session.keep(tipped)
-    session.tell(words.tipped(pot.started.number, pot.in_cup_g), Undo(entries=(tipped.id,)))
+    await session.keep(tipped, forget=(READING, RESTART))
+    session.tell(weigh_words.tipped(pot.started.number, pot.in_cup_g), Undo(entries=(tipped.id,)))
 
 
-async def scale_restarted(session: Session, pot: Pot, reads_g: float, cup_g: float | None) -> None:
-    """Carry on after the scale went off; what was poured and not logged yet is found and logged."""
-    require("reads_g", reads_g, -session.known.settings.scale_capacity_g, 1e5)
-    restart = offset_after_restart(pot.plan, pot.poured, reads_g, cup_g)
+def restart_of(known: Known, pot: Pot, reads_g: float) -> Restart:
+    """Find what a reading says after the scale went off; raise `Refused` for one that can't be."""
+    require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
+    return offset_after_restart(pot.plan, pot.poured, reads_g, pot.started.cup_g)
+
+
+async def scale_restarted(session: Session, pot: Pot, reads_g: float) -> Restart:
+    """Carry on after the scale went off; what was poured and not logged is found and logged."""
+    restart = restart_of(session.known, pot, reads_g)
     entry = ScaleRestarted(*session.stamp(), pot.id, reads_g, restart.offset_g)
     target = pot.target
-    found: tuple[Poured, ...] = ()
-    if target is not None and restart.missed_g > pot.plan.scale_step_g:
+    pours: tuple[Poured, ...] = ()
+    if target and restart.missed_g:
+        same_instant = (session.stamp()[0], entry.at_s, entry.device)
         can = pot.can(target.paint)
-        stamp = session.stamp()
-        found = (Poured(*stamp, pot.id, target.paint, can, restart.missed_g, reads_g),)
-    await session.keep(entry, *found, forget=("weigh", "weigh/restart"))
-    undo = Undo(entries=(entry.id, *(pour.id for pour in found)))
-    session.tell(words.restarted(restart.missed_g if found else 0.0), undo)
+        pours = (Poured(*same_instant, pot.id, target.paint, can, restart.missed_g, reads_g),)
+    await session.keep(entry, *pours, forget=(READING, RESTART))
+    undo = Undo(entries=(entry.id, *(pour.id for pour in pours)))
+    session.tell(weigh_words.restarted(restart.missed_g), undo)
+    return restart
 
 
 async def stirred(session: Session, pot: Pot) -> None:
     """Finish a pot."""
     entry = Stirred(*session.stamp(), pot.id)
-    await session.keep(entry)
+    await session.keep(entry, forget=(READING, RESTART))
     session.tell(words.stirred(pot.started.number, pot.in_cup_g), Undo(entries=(entry.id,)))
 
 
-def planned_next(session: Session) -> Mix | None:
-    """Give the mix to weigh next: planned grams and no finished pot, in the order of the list."""
-    known = session.known
-    if under_way(known):
-        return None
-    done = {pot.started.mix for pot in pots(known) if pot.ended == "stirred"}
-    mixes = [mix for mix in known.job_mixes if mix.planned_g and mix.id not in done]
-    return mixes[0] if mixes else None
+async def undo_last(session: Session, pot: Pot) -> None:
+    """Take back what was logged last in a weigh-out; in a new cup, that the old one was tipped."""
+    last = [entry.id for entry in pot.last]
+    if not last and (tipped := tipped_before(session.known, pot)):
+        last = [tipped.id, pot.id]
+    if not last:
+        return
+    taken = tuple(Undone(*session.stamp(), entry) for entry in last)
+    await session.keep(*taken, forget=(READING,))
+    session.hush()
 
 
-def parts_of(pairs: tuple[tuple[str, float], ...]) -> tuple[Part, ...]:
-    """Make parts of paints and numbers."""
-    return tuple(Part(paint, parts_count) for paint, parts_count in pairs)
+async def back_to_reading(session: Session, pot: Pot) -> None:
+    """Take a reading back that was too much; its digits stand on the keypad again."""
+    taken = tuple(Undone(*session.stamp(), entry.id) for entry in pot.last)
+    pour = next((entry for entry in pot.last if isinstance(entry, Poured)), None)
+    if pour is None or pour.reads_g is None:
+        await session.keep(*taken)
+        return
+    fields = (("reads", typed("reads_g", pour.reads_g)), ("fresh", "reads"))
+    await session.keep(*taken, Draft(*session.stamp(READING), fields))
+    session.hush()
+
+
+def stir_due(known: Known, pot: Pot) -> bool:
+    """Tell whether to ask if the cans are stirred: once a day, before the first pour."""
+    today, job = clock.day(clock.now_s()), pot.started.job
+    said = (e for e in known.of(CautionRead) if e.caution == STIR and e.job == job)
+    return not pot.last and all(entry.day != today for entry in said)
+
+
+async def said_stirred(session: Session, pot: Pot) -> None:
+    """Log that the cans were stirred today."""
+    day = clock.day(clock.now_s())
+    await session.keep(CautionRead(*session.stamp(), pot.started.job, STIR, day))
+
+
+def next_name(known: Known) -> str:
+    """Give a name for the next mix."""
+    taken = {mix.name for mix in known.job_mixes}
+    number = len(taken) + 1
+    while words.mix_number(number) in taken:
+        number += 1
+    return words.mix_number(number)

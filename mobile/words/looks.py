@@ -31,14 +31,13 @@ def colour(look: str) -> str:
     red, green, blue = (int(look[at : at + 2], 16) / 255 for at in (1, 3, 5))
     hue, light, strength = rgb_to_hls(red, green, blue)
     spread = max(red, green, blue) - min(red, green, blue)
-    if spread < GREY_BELOW:
-        return "black" if light < DARK_BELOW else "white" if light > PALE_FROM else "grey"
     name = next(name for end, name in HUES if hue * 360 < end)
+    grey, how = "grey", "strong " if strength > STRONG_FROM else ""
     if light < DARK_BELOW:
-        return f"dark {name}"
-    if light > PALE_FROM:
-        return f"pale {name}"
-    return f"strong {name}" if strength > STRONG_FROM else name
+        grey, how = "black", "dark "
+    elif light > PALE_FROM:
+        grey, how = "white", "pale "
+    return grey if spread < GREY_BELOW else how + name
 
 
 def two_lights(name: str, day: str, lamp: str) -> str:

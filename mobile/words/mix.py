@@ -1,6 +1,134 @@
 """What *Mix* says."""
 
-KEPT_OVER = "Left as it is; the pot keeps what was really poured."
+from mobile.words.grams import first_up, grams, whole
+
+# The list
+EMPTY = "Write the first mix"
+EMPTY_MORE = "A mix is its paints and how many parts of each by weight. Then the scale pours it."
+NEW_MIX, POTS, RECIPE = "New mix", "Pots", "Recipe"
+TOO_MUCH, ALL_IN = "too much poured", "all is in"
+USES = {"base": "base", "glaze": "glaze", "opaque": "opaque"}
+
+# How a pot came out
+AS_PLANNED, ON_THE_SCALE, NOT_WEIGHED = "as planned", "on the scale", "nothing poured"
+
+# The recipe
+NAME, PARTS, PLANNED, ADD_PART = "Name", "Parts", "Planned grams", "Add a part"
+PLANNED_MORE = "With planned grams this mix stands in the row of what is weighed next."
+REMOVE_MIX = "Take it off the list"
+BY_DAY, UNDER_LAMP, NOT_KNOWN = "By day", "Under the lamp", "not known"
+LOOK_LIKE = "Write a colour like #ff7a1a, or tap one."
+ALL_PARTS, BY_MASS = "All parts", "parts by weight"
+TODO_PARTS, TODO_PAINT, TODO_NUMBER = (
+    "it needs parts",
+    "a part has no paint",
+    "a paint has no parts",
+)
+TODO_WRONG = "something above is not right yet"
+
+# Before the weigh-out
+GRAMS, CUP = "Grams", "Empty cup"
+HOW_MUCH = "How many grams? Type them below."
+ONE_SCALE = "There is one scale, and another pot stands on it."
+NO_CAN = "no can yet"
+
+LOCKED = "places locked until it is stirred"
+
+
+def mix_number(number: int) -> str:
+    """Name a mix that was given no name."""
+    return f"Mix {number}"
+
+
+def can(number: int) -> str:
+    """Name a can."""
+    return f"can {number}"
+
+
+def can_of(number: int, paint: str) -> str:
+    """Name a can with its paint."""
+    return f"can {number}, {paint}"
+
+
+def part(number: int) -> str:
+    """Name a part by its place."""
+    return f"part {number}"
+
+
+def part_of(number: int, of: int) -> str:
+    """Say which part of how many."""
+    return f"Part {number} of {of}"
+
+
+def paint_in(number: int | None, paint: str) -> str:
+    """Name a paint with its can, if it has one."""
+    return paint if number is None else can_of(number, paint)
+
+
+def pot(number: int) -> str:
+    """Name a pot."""
+    return f"Pot {number}"
+
+
+def pot_title(name: str, batch_g: float) -> str:
+    """Name a pot by its mix and batch."""
+    return f"{first_up(name)}, {whole(batch_g)}"
+
+
+def mostly(mix: str, paint: str) -> str:
+    """Say which paint a mix is mostly of: its chip shows that one."""
+    return f"{mix}, mostly {paint}"
+
+
+def title(count: int) -> str:
+    """Say how many mixes there are."""
+    return f"{count} mix" if count == 1 else f"{count} mixes"
+
+
+def weigh(name: str, batch: str) -> str:
+    """Say what the main button weighs."""
+    return f"Weigh {name}, {batch}"
+
+
+def carry_on(name: str, where: str) -> str:
+    """Say where a weigh-out stands."""
+    return f"Carry on: {name}, {where}"
+
+
+def give_up(in_cup_g: float) -> str:
+    """Offer to end a weigh-out."""
+    return f"Tip it out, {grams(in_cup_g)} lost" if in_cup_g else "Don't weigh it"
+
+
+def pots_so_far(count: int) -> str:
+    """Say how many pots came of a mix."""
+    return (
+        "no pot yet"
+        if not count
+        else f"{count} pot so far"
+        if count == 1
+        else f"{count} pots so far"
+    )
+
+
+def all_pots(count: int) -> str:
+    """Offer all pots."""
+    return f"All {count} pots"
+
+
+def tipped_out(lost: str) -> str:
+    """Say that a pot was given up."""
+    return f"tipped out, {lost} g lost"
+
+
+def made_bigger(planned: str) -> str:
+    """Say that an over-pour was made good."""
+    return f"made bigger, from {planned} g"
+
+
+def kept_more(paint: str) -> str:
+    """Say that an over-pour was kept."""
+    return f"more {paint}"
 
 
 def kept(name: str) -> str:
@@ -13,32 +141,83 @@ def removed(name: str) -> str:
     return f"{name} is off the list; its pots stay."
 
 
-def grams(value_g: float) -> str:
-    """Say grams as a scale shows them."""
-    return f"{value_g:.1f} g"
+def keep(name: str) -> str:
+    """Say what the main button keeps."""
+    return f"Keep {name}"
 
 
-def poured(net_g: float) -> str:
-    """Say what was logged."""
-    return f"{grams(net_g)} poured."
+def paint_label(number: int) -> str:
+    """Label a paint's field."""
+    return f"Paint {number}"
 
 
-def made_more(batch_g: float) -> str:
-    """Say the new batch."""
-    return f"The batch is {grams(batch_g)} now."
+def look_label(light: str) -> str:
+    """Label a look's field."""
+    return f"{light}, a colour like #ff7a1a"
 
 
-def tipped(number: int, lost_g: float) -> str:
-    """Say that a pot is lost."""
-    return f"Pot {number} tipped out, {grams(lost_g)} lost."
+def change_looks(said: str) -> str:
+    """Say what a chip in a recipe does."""
+    return f"{said}. Change its looks"
 
 
-def restarted(missed_g: float) -> str:
-    """Say that the weigh-out goes on."""
-    found = f" {grams(missed_g)} had been poured and is logged." if missed_g else ""
-    return f"The scale is back.{found}"
+def twice(paint: str) -> str:
+    """Say that a paint is in a recipe already."""
+    return f"{first_up(paint)} is in the recipe already. Put both parts together."
+
+
+def weigh_grams(typed: str) -> str:
+    """Say what the main button weighs out."""
+    return f"Weigh {typed} g" if typed else "Weigh"
+
+
+def cup_line(cup_g: float | None) -> str:
+    """Say what is known of the cup."""
+    if cup_g is None:
+        return "Put the cup on and tare it to zero. Its own weight helps if the scale goes off."
+    return f"Cup {grams(cup_g)}, tared to zero."
+
+
+def portions_note(source: str) -> str:
+    """Say how portions close to the batch."""
+    return f"To the scale's step, so that they add up to the batch. {first_up(source)}."
+
+
+def can_unknown(number: int) -> str:
+    """Say that a can was never weighed."""
+    return f"can {number}, not weighed yet"
+
+
+def can_left(number: int, has_g: float) -> str:
+    """Say what a can has left."""
+    return f"can {number} has {grams(has_g)} left"
+
+
+def can_short(number: int, short: str) -> str:
+    """Say that a can has too little."""
+    return f"can {number} is {short} g short"
+
+
+def weigh_it(number: int) -> str:
+    """Say that a can's ledger can't be right."""
+    return f"can {number}: more poured than it had, weigh it"
+
+
+def planned(planned_g: str) -> str:
+    """Say what was planned of a part."""
+    return f"planned {planned_g} g"
+
+
+def all_in(in_all: str) -> str:
+    """Say how much is in, and what to do with the number."""
+    return f"{in_all} in it. Write the number on the cup."
 
 
 def stirred(number: int, in_cup_g: float) -> str:
     """Say that a pot is done."""
     return f"Pot {number}, {grams(in_cup_g)}, is done."
+
+
+def again(name: str) -> str:
+    """Offer to weigh a mix once more."""
+    return f"Weigh {name} again"

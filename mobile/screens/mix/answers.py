@@ -1,0 +1,84 @@
+"""The three answers to an over-pour in words, each with what it costs and the cup after it."""
+
+from dataclasses import dataclass
+
+from core.mixing.over_pour import Keep, Make, Tip
+from core.mixing.portions import Portion
+from core.mixing.pot import contents
+from mobile.parts.bucket import Layer
+from mobile.screens.mix.drawn import in_cup
+from mobile.session.from_cans import FromCan, from_can, paint_of
+from mobile.session.known import Known
+from mobile.session.pots import Pot
+from mobile.session.view import View
+from mobile.words import grams as in_grams
+from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """One answer: what to do, what it costs, what follows, and the cup after it."""
+
+    key: str
+    name: str
+    cost: str
+    more: str
+    cup: tuple[Layer, ...]
+    can_do: bool = True
+
+
+def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
+    """Say what a bigger batch takes, and whether cans and scale hold it."""
+    step_g = pot.plan.scale_step_g
+    adds = tuple(from_can(known, one, pot.can(one.paint)) for one in make.adds if one.net_g)
+    total = in_grams.scale(make.total_g, step_g)
+    more = weigh_words.adds(tuple((place(one), in_grams.scale(one.net_g, step_g)) for one in adds))
+    held = weigh_words.TOO_HEAVY if not make.fits else holds(adds, step_g)
+    cup = in_cup(known, filled(pot, make.adds))
+    cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g))
+    return Answer("make", weigh_words.make(total), cost, f"{more} {held}".strip(), cup, make.fits)
+
+
+def filled(pot: Pot, adds: tuple[Portion, ...]) -> tuple[Portion, ...]:
+    """Give what is in the cup once all of this is added."""
+    return tuple(Portion(one.paint, one.net_g + pot.paint_g(one.paint)) for one in adds)
+
+
+def place(one: FromCan) -> str:
+    """Say where an addition comes from."""
+    return words.can(one.number) if one.number is not None else one.paint.name
+
+
+def holds(adds: tuple[FromCan, ...], step_g: float) -> str:
+    """Say whether the cans have what is to be added, as far as their ledgers know."""
+    short = tuple(
+        words.can_short(one.number or 0, in_grams.scale(one.short_g, step_g))
+        for one in adds
+        if one.short_g > step_g
+    )
+    if short:
+        return " ".join(short)
+    return (
+        weigh_words.CANS_HOLD
+        if all(one.has_g is not None for one in adds)
+        else weigh_words.CANS_UNKNOWN
+    )
+
+
+def keep_answer(known: Known, pot: Pot, keep: Keep, view: View) -> Answer:
+    """Say what keeping it does to the colour."""
+    name = paint_of(known, keep.paint).name
+    stronger = weigh_words.stronger(keep.share_ratio / keep.planned_ratio, name)
+    total = in_grams.scale(keep.total_g, pot.plan.scale_step_g)
+    now = view.show("share_ratio", keep.share_ratio)
+    more = weigh_words.shares(now, view.show("share_ratio", keep.planned_ratio), name)
+    cup = filled(pot, pot.missing)
+    return Answer("keep", stronger, weigh_words.no_loss(total), more, in_cup(known, cup))
+
+
+def tip_answer(known: Known, pot: Pot, tip: Tip) -> Answer:
+    """Say what tipping it out loses."""
+    names = tuple(paint_of(known, part.paint).name for part in contents(pot.poured))
+    lost = weigh_words.lose(in_grams.scale(tip.lost_g, pot.plan.scale_step_g))
+    return Answer("tip", weigh_words.TIP, lost, weigh_words.waste(names), ())

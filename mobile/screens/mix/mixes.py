@@ -1,0 +1,111 @@
+"""All mixes of the job, the pots that came of them, and what to weigh next."""
+
+import flet as ft
+
+from mobile import theme as t
+from mobile.parts.boards import Row, row, rows
+from mobile.parts.buttons import main_button, outline_button, second_button
+from mobile.parts.chip import TwoLight
+from mobile.parts.notices import empty
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action, Do
+from mobile.screens.mix.drawn import chip_of
+from mobile.screens.mix.outcome import came_out
+from mobile.session.address import go
+from mobile.session.demo import open_demo
+from mobile.session.known import Known
+from mobile.session.mix import give_up, planned_next, start_planned
+from mobile.session.pots import Pot, pots, under_way
+from mobile.session.session import Session, use_session
+from mobile.session.view import View, use_view
+from mobile.store.records import Mix
+from mobile.words import grams as in_grams
+from mobile.words import mix as words
+from mobile.words import places
+
+POTS_SHOWN = 12
+
+
+@ft.component
+def Mixes(known: Known, *, key: str | None = None) -> ft.Control:
+    """List the mixes; the main button weighs the next one, or carries on."""
+    view, session = use_view(), use_session()
+    whole, show_whole = ft.use_state(False)
+    pot, new = under_way(known), Action(words.NEW_MIX, lambda: go(places.MIX, "new"), key="new")
+    done = tuple(one for one in reversed(pots(known)) if one.ended and one.poured)
+    if not (known.job_mixes or pot or done):
+        demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
+        return empty(words.EMPTY, words.EMPTY_MORE, new, demo)
+
+    async def start() -> None:
+        await session.attempt(start_planned(session), then=lambda _: go(places.MIX, "weigh"))
+
+    job = known.job.name if known.job else ""
+    lines: list[ft.Control] = [header(words.title(len(known.job_mixes)), job, outline_button(new))]
+    if known.job_mixes:
+        lines.append(rows([mix_row(known, mix, view) for mix in known.job_mixes]))
+    lines += pot_list(known, done, None if whole else lambda: show_whole(True), view)
+    tip = [give_up_button(session, pot)] if pot else []
+    return screen(lines, [*tip, main_button(main_action(known, pot, start))])
+
+
+def pot_list(known: Known, done: tuple[Pot, ...], show: Do | None, view: View) -> list[ft.Control]:
+    """List the newest pots, or all once they are asked for."""
+    if not done:
+        return []
+    shown = done[:POTS_SHOWN] if show else done
+    lines = [
+        header(words.POTS, size=t.HEADING),
+        rows([pot_row(known, one, view) for one in shown]),
+    ]
+    if len(shown) < len(done):
+        lines.append(second_button(Action(words.all_pots(len(done)), show, key="all pots")))
+    return lines
+
+
+def give_up_button(session: Session, pot: Pot) -> ft.Control:
+    """Offer to end a weigh-out; *Undo* brings it back."""
+
+    async def tip() -> None:
+        await session.attempt(give_up(session, pot))
+
+    return second_button(Action(words.give_up(pot.in_cup_g), tip, key="give up"))
+
+
+def main_action(known: Known, pot: Pot | None, start: Do) -> Action:
+    """Choose the main action: carry on, weigh the planned mix, or write a new one."""
+    if pot:
+        said = words.carry_on(pot.started.name, where(pot))
+        return Action(said, lambda: go(places.MIX, "weigh"), key="carry on")
+    mix = planned_next(known)
+    if mix and mix.planned_g:
+        return Action(words.weigh(mix.name, in_grams.whole(mix.planned_g)), start, key="weigh next")
+    return Action(words.NEW_MIX, lambda: go(places.MIX, "new"), key="new mix")
+
+
+def where(pot: Pot) -> str:
+    """Say how far a pot is."""
+    if pot.over:
+        return words.TOO_MUCH
+    target = pot.target
+    return (
+        words.part_of(target.index + 1, len(pot.plan.portions)).lower() if target else words.ALL_IN
+    )
+
+
+def mix_row(known: Known, mix: Mix, view: View) -> ft.Control:
+    """Show a mix: its two looks, its use, the planned grams or its pots so far."""
+    done = [pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred"]
+    planned = in_grams.whole(mix.planned_g) if mix.planned_g else ""
+    so_far = words.pots_so_far(len(done)) if done or not mix.planned_g else ""
+    said = Row(mix.name, words.USES[mix.use], planned, so_far, "good" if done else "")
+    chip = TwoLight(*chip_of(known, mix), 46)
+    return row(said, lambda: go(places.MIX, mix.id, "weigh"), chip, view.text_ratio)
+
+
+def pot_row(known: Known, pot: Pot, view: View) -> ft.Control:
+    """Show a pot: number, mix, grams, how it came out."""
+    grams = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
+    came, state = came_out(known, pot)
+    said = Row(words.pot(pot.started.number), pot.started.name, grams, came, state)
+    return row(said, lambda: go(places.MIX, "pots", pot.id), text_ratio=view.text_ratio)

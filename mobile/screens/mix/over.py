@@ -1,0 +1,117 @@
+"""Too much poured: three answers, each with its cost, one tap."""
+
+import flet as ft
+
+from core.mixing.over_pour import Answers
+from core.mixing.portions import Portion
+from core.mixing.weigh_out import OverPour
+from mobile import theme as t
+from mobile.parts.bucket import Bucket, Cup
+from mobile.parts.buttons import outline_button
+from mobile.parts.icons import icon
+from mobile.parts.page import screen
+from mobile.parts.sheet import How
+from mobile.parts.tap import Action, Do, grow, surface, tap
+from mobile.screens.mix.answers import Answer, keep_answer, make_answer, tip_answer
+from mobile.screens.mix.at_scale import back_corner
+from mobile.session.address import HOW, go
+from mobile.session.from_cans import from_can, paint_of
+from mobile.session.how import how_of, use_how
+from mobile.session.known import Known
+from mobile.session.mix import back_to_reading, keep_over, make_more, tip_out
+from mobile.session.pots import Pot
+from mobile.session.session import use_session
+from mobile.session.touch import use_touch
+from mobile.session.view import View, use_view
+from mobile.words import grams as in_grams
+from mobile.words import mix as words
+from mobile.words import places
+from mobile.words import weigh_out as weigh_words
+
+CUP = Cup(78.0, labels=False)
+STRETCH = ft.CrossAxisAlignment.STRETCH
+
+
+@ft.component
+def TooMuch(
+    known: Known, pot: Pot, over: OverPour, how_up: bool, *, key: str | None = None
+) -> ft.Control:
+    """Offer the three answers; the cheapest that keeps the colour is the main one."""
+    view, session, touch = use_view(), use_session(), use_touch(pot)
+    three = pot.answers(known.settings.scale_capacity_g)
+    use_how(how(known, over, three, view) if how_up else None)
+
+    async def back() -> None:
+        await touch(lambda: back_to_reading(session, pot), lambda: go(places.MIX, "weigh", "reads"))
+
+    async def make() -> None:
+        await touch(lambda: make_more(session, pot, three.make), None)
+
+    async def keep() -> None:
+        await touch(lambda: keep_over(session, pot, over.paint), None)
+
+    async def tip() -> None:
+        await touch(lambda: tip_out(session, pot), None)
+
+    made = make_answer(known, pot, three.make)
+    why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
+    rows: list[ft.Control] = [
+        back_corner(title(known, pot, over), back, view),
+        card(made, make if three.make.fits else None, three.best == "make", view),
+        card(keep_answer(known, pot, three.keep, view), keep, False, view),
+        card(tip_answer(known, pot, three.tip), tip, three.best == "tip", view),
+        ft.Row([why]),
+    ]
+    return screen(rows)
+
+
+def title(known: Known, pot: Pot, over: OverPour) -> ft.Control:
+    """Say how much of what is too much."""
+    step_g = pot.plan.scale_step_g
+    much = ft.Row(
+        [
+            icon("up", 38, t.CAUTION, heavy=True),
+            grow(t.say(weigh_words.over(in_grams.scale(over.over_g, step_g)), t.ANSWER, t.CAUTION)),
+        ],
+        spacing=8,
+    )
+    one = from_can(known, Portion(over.paint, 0.0), pot.can(over.paint))
+    which = t.say(words.paint_in(one.number, one.paint.name))
+    both = ft.Column([much, which], spacing=4, tight=True)
+    return ft.Semantics(header=True, container=True, content=both)
+
+
+def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
+    """Lay out an answer as one button: what to do, its cost, the cup after it, what follows."""
+    ink = t.INK if best else t.TEXT
+    heads: list[ft.Control] = [
+        t.say(one.name, t.FACT, ink),
+        t.say(one.cost, t.HEADING, ink, t.MEDIUM),
+    ]
+    said = t.say(one.more, t.SMALL, ink if best else t.SOFT2)
+    cup = ft.Container(
+        Bucket(one.cup, weigh_words.CUP_AFTER, CUP),
+        bgcolor=t.GROUND if best else None,
+        border_radius=t.HOW_RADIUS,
+        padding=ft.Padding(6, 8, 6, 4),
+    )
+    if view.text_ratio >= t.STACKED_FROM:
+        under: ft.Control = said
+    else:
+        under = ft.Row([cup, grow(said)], spacing=14)
+    content = ft.Column([*heads, under], spacing=6, tight=True, horizontal_alignment=STRETCH)
+    edge = ft.BorderSide(3, t.RIM) if best else ft.BorderSide(1.5, t.EDGE)
+    face = surface(
+        content,
+        fill=t.FILL if best else t.RAISED,
+        edge=edge,
+        radius=t.BOARD_RADIUS,
+        padding=ft.Padding(16, 12, 16, 12),
+    )
+    return tap(face, do, key=f"answer {one.key}")
+
+
+def how(known: Known, over: OverPour, three: Answers, view: View) -> How:
+    """Say how the three answers come about."""
+    name = paint_of(known, over.paint).name
+    return how_of(name, "", (*over.working, *three.working), view)

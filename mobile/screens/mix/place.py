@@ -1,0 +1,60 @@
+"""*Mix*: from the address to its screen."""
+
+import flet as ft
+
+from mobile.screens.mix.all_in import AllIn
+from mobile.screens.mix.mixes import Mixes
+from mobile.screens.mix.over import TooMuch
+from mobile.screens.mix.pot import PotScreen
+from mobile.screens.mix.reads import ScaleReads
+from mobile.screens.mix.recipe import Recipe
+from mobile.screens.mix.restart import ScaleWentOff
+from mobile.screens.mix.start import Start
+from mobile.screens.mix.step import WeighStep
+from mobile.session.address import with_sheet
+from mobile.session.known import Known, found
+from mobile.session.pots import Pot, pot_by, under_way
+
+
+@ft.component
+def MixPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
+    """Show the weigh-out, a recipe, a pot, or all mixes; what is not there leads to all."""
+    at, how = with_sheet(at)
+    head, _, rest = at.partition("/")
+    pot = under_way(known)
+    if head == "weigh" and pot:
+        return weigh_out(known, pot, rest, how)
+    if head == "pots" and (done := pot_by(known, rest)):
+        return PotScreen(known, done, how, key=f"pot {rest}")
+    return recipes(known, head, rest, how)
+
+
+def recipes(known: Known, head: str, rest: str, how: bool) -> ft.Control:
+    """Show a recipe, the start of its weigh-out, or all."""
+    mix = found(known.mixes, head)
+    if mix and rest == "weigh":
+        return Start(known, mix, how, key=f"start {head}")
+    if mix or head == "new":
+        return Recipe(known, mix, how, key=f"recipe {head}")
+    return Mixes(known, key="mixes")
+
+
+def weigh_out(known: Known, pot: Pot, rest: str, how: bool) -> ft.Control:
+    """Show where a weigh-out stands: its pot says it, not the address."""
+    logged = f"{pot.id} {pot.last[-1].id if pot.last else ''}"
+    if rest == "scale":
+        return ScaleWentOff(known, pot, key=f"scale {logged}")
+    if pot.over:
+        return TooMuch(known, pot, pot.over, how, key=f"over {logged}")
+    return pouring(known, pot, rest, how)
+
+
+def pouring(known: Known, pot: Pot, rest: str, how: bool) -> ft.Control:
+    """Show the part to pour now, its keypad, or that all is in."""
+    target = pot.target
+    if target is None:
+        return AllIn(known, pot, how, key=f"all in {pot.id}")
+    if rest == "reads":
+        logged = pot.last[-1].id if pot.last else ""
+        return ScaleReads(known, pot, target, key=f"reads {pot.id} {logged}")
+    return WeighStep(known, pot, target, how, key=f"step {pot.id}")

@@ -1,0 +1,65 @@
+"""A pot that is done: its number, what was really poured, what was planned, each part's share."""
+
+import flet as ft
+
+from core.mixing.pot import contents
+from mobile import clock
+from mobile import theme as t
+from mobile.parts.bucket import Bucket, Cup
+from mobile.parts.buttons import main_button, outline_button
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.contents import how, in_pot, list_of
+from mobile.screens.mix.drawn import in_cup
+from mobile.screens.mix.outcome import came_out
+from mobile.session.address import HOW, go
+from mobile.session.how import use_how
+from mobile.session.known import Known, found
+from mobile.session.pots import Pot
+from mobile.session.times import when
+from mobile.session.view import View, use_view
+from mobile.words import grams as in_grams
+from mobile.words import mix as words
+from mobile.words import places
+from mobile.words import weigh_out as weigh_words
+
+CUP = Cup(96.0, labels=False)
+
+
+@ft.component
+def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft.Control:
+    """Show a pot as it came out."""
+    view = use_view()
+    use_how(how(known, pot, view) if how_up else None)
+    back = outline_button(Action(places.BACK, lambda: go(places.MIX), key="back"), "back")
+    why = Action(places.HOW, lambda: go(places.MIX, "pots", pot.id, HOW), key="how")
+    rows: list[ft.Control] = [
+        header(words.pot(pot.started.number), pot.started.name, back, t.ZONE),
+        in_all(known, pot, view),
+        list_of(in_pot(known, pot), pot.plan.scale_step_g, view, False),
+        ft.Row([outline_button(why)]),
+    ]
+    mix = found(known.mixes, pot.started.mix)
+    if mix is None:
+        return screen(rows)
+    again = Action(words.again(mix.name), lambda: go(places.MIX, mix.id, "weigh"), key="again")
+    return screen(rows, [main_button(again)])
+
+
+def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
+    """Say how much it is and how it came out, beside the cup."""
+    said, state = came_out(known, pot)
+    color = t.CAUTION if state == "caution" else t.SOFT
+    facts = ft.Column(
+        [
+            t.say(in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g), t.STATE),
+            t.say(said, t.NAME, color),
+            t.say(when(pot.at_s, clock.now_s()), t.SMALL, t.SOFT),
+        ],
+        spacing=4,
+        tight=True,
+    )
+    if view.text_ratio >= t.STACKED_FROM:
+        return facts
+    cup = Bucket(in_cup(known, contents(pot.poured)), weigh_words.IN_THE_CUP, CUP)
+    return ft.Container(ft.Row([grow(facts), cup], spacing=12), padding=ft.Padding(4, 0, 4, 8))

@@ -1,0 +1,82 @@
+"""What the scale reads, typed with gloves on."""
+
+import flet as ft
+
+from core.mixing.portions import Portion
+from core.mixing.weigh_out import Target
+from mobile import theme as t
+from mobile.parts.boards import COLORS
+from mobile.parts.figure import BigFigure
+from mobile.parts.gauge import OverGauge, Reading
+from mobile.parts.icons import icon
+from mobile.parts.keypad import Keypad
+from mobile.parts.page import screen
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.at_scale import back_corner, poured_from, which
+from mobile.screens.mix.room import inside, keys_high
+from mobile.screens.mix.verdict import Verdict, verdict
+from mobile.session.address import go
+from mobile.session.from_cans import from_can
+from mobile.session.known import Known
+from mobile.session.mix import READING, scale_reads
+from mobile.session.pots import Pot
+from mobile.session.session import use_session
+from mobile.session.touch import use_touch
+from mobile.session.typing import use_typing
+from mobile.session.view import use_view
+from mobile.words import grams as in_grams
+from mobile.words import places
+from mobile.words import weigh_out as weigh_words
+
+
+@ft.component
+def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None) -> ft.Control:
+    """Take a reading; what follows from it is said with each digit."""
+    view, session, touch = use_view(), use_session(), use_touch(pot)
+    step_g = pot.plan.scale_step_g
+    should = in_grams.scale(target.reads_g, step_g)
+    figures, press = use_typing(READING, (("reads", should),))
+    text = figures.of("reads").text
+    said = verdict(known, pot, target, text, view)
+    one = from_can(known, Portion(target.paint, target.net_g), pot.can(target.paint))
+
+    async def use() -> None:
+        if said.reads_g is not None:
+            reads_g = said.reads_g
+            await touch(lambda: scale_reads(session, pot, reads_g), lambda: go(places.MIX, "weigh"))
+
+    async def back() -> None:
+        await session.drafts.flush()
+        go(places.MIX, "weigh")
+
+    reading = Reading(
+        target.reads_g, target.low_g, target.high_g, said.reads_g, one.paint.day, should
+    )
+    rows: list[ft.Control] = [
+        back_corner(which(pot, target), back, view),
+        poured_from(one, weigh_words.THE_SCALE_READS, t.FACT),
+        BigFigure(text, "g", inside(view), t.TYPED, True),
+        verdict_line(said, should if said.sign in {"up", "down"} else ""),
+        OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view)),
+    ]
+    action = Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use")
+    keypad = Keypad(
+        action,
+        lambda sign: press("reads", sign),
+        inside(view),
+        keys_high(view, text),
+        view.text_ratio,
+    )
+    return screen(rows, [keypad])
+
+
+def verdict_line(said: Verdict, should: str) -> ft.Control:
+    """Say what follows from a reading, and what it should have been."""
+    color = COLORS[said.state]
+    sign = [icon(said.sign, 30, color, heavy=True)] if said.sign else []
+    size = t.ZONE if said.reads_g is not None else t.NAME
+    line: list[ft.Control] = [*sign, grow(t.say(said.said, size, color))]
+    if should:
+        line.append(t.say(weigh_words.not_this(should), t.FACT))
+    content = ft.Row(line, spacing=8)
+    return ft.Semantics(live_region=True, container=True, content=content)

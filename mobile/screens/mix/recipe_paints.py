@@ -1,0 +1,72 @@
+"""Which paints a typed recipe means: known ones, known ones that look different now, new ones."""
+
+from dataclasses import replace
+
+from core.paints.recipe import Part
+from mobile.screens.mix.recipe_form import (
+    DAY,
+    LAMP,
+    PAINT,
+    PARTS,
+    RecipeForm,
+    look_of,
+    plain,
+    planned_of,
+)
+from mobile.session.known import Known
+from mobile.session.session import Session
+from mobile.session.view import View
+from mobile.store.records import Mix, Paint
+
+
+def records_of(
+    session: Session, form: RecipeForm, mix: Mix | None, name: str, view: View
+) -> tuple[Mix, tuple[Paint, ...]]:
+    """Make the recipe, and the paints that are new or look different now."""
+    known = session.known
+    parts, paints = [], []
+    for row in form.written:
+        paint = paint_for(session, row, mix)
+        parts.append(Part(paint.id, view.read("parts_count", row[PARTS])))
+        if paint not in known.paints:
+            paints.append(paint)
+    job = known.job.id if known.job else ""
+    stamp = session.stamp(mix.id if mix else "")
+    kept = Mix(*stamp, job, name, tuple(parts), form.use, planned_of(form, view))
+    return kept, tuple(paints)
+
+
+def paint_for(session: Session, row: tuple[str, ...], mix: Mix | None) -> Paint:
+    """Give a row's paint: a known one as it is, one with another look, or a new one."""
+    day, lamp = look_of(row[DAY]), look_of(row[LAMP])
+    own = {part.paint for part in mix.parts} if mix else set()
+    paint = paint_named(session.known, row[PAINT], own)
+    if paint is None:
+        return Paint(*session.stamp(), " ".join(row[PAINT].split()), day, lamp)
+    if (paint.day, paint.lamp) == (day, lamp):
+        return paint
+    _, at_s, device = session.stamp()
+    return replace(paint, at_s=at_s, device=device, day=day, lamp=lamp)
+
+
+def paint_named(known: Known, name: str, own: set[str]) -> Paint | None:
+    """Find a paint by its name: first among the recipe's own, then one with a can, then any."""
+    same = [paint for paint in known.paints if plain(paint.name) == plain(name)]
+    stocked = {can.paint for can in known.cans if not can.gone}
+    same.sort(key=lambda paint: (paint.id not in own, paint.id not in stocked))
+    return same[0] if same else None
+
+
+def suggested(known: Known, form: RecipeForm, at: int) -> tuple[Paint, ...]:
+    """Give known paints that a row may mean: by what is typed, less those already in."""
+    typed = plain(form.parts[at][PAINT])
+    taken = {plain(row[PAINT]) for row in form.parts}
+    named = {plain(paint.name): paint for paint in known.paints if plain(paint.name) not in taken}
+    return tuple(paint for name, paint in named.items() if typed in name)
+
+
+def asking(known: Known, form: RecipeForm) -> int | None:
+    """Find the row that known paints are offered for: the first whose paint is not known."""
+    names = {plain(paint.name) for paint in known.paints}
+    unknown = (at for at, row in enumerate(form.parts) if plain(row[PAINT]) not in names)
+    return next(unknown, None)

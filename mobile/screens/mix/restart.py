@@ -1,0 +1,76 @@
+"""The scale went off: put the cup back, type what it shows, carry on."""
+
+import flet as ft
+
+from mobile import theme as t
+from mobile.parts.boards import COLORS
+from mobile.parts.figure import BigFigure
+from mobile.parts.icons import icon
+from mobile.parts.keypad import Keypad
+from mobile.parts.page import screen
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.at_scale import back_corner
+from mobile.screens.mix.room import inside, keys_high
+from mobile.screens.mix.verdict import Verdict, concluded
+from mobile.session.address import go
+from mobile.session.known import Known
+from mobile.session.mix import RESTART, scale_restarted
+from mobile.session.pots import Pot
+from mobile.session.session import use_session
+from mobile.session.touch import use_touch
+from mobile.session.typing import use_typing
+from mobile.session.view import use_view
+from mobile.words import mix as words
+from mobile.words import places
+from mobile.words import weigh_out as weigh_words
+
+
+@ft.component
+def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control:
+    """Take what the scale shows with the cup back on it, and say what that means."""
+    view, session, touch = use_view(), use_session(), use_touch(pot)
+    figures, press = use_typing(RESTART, (("reads", ""),))
+    text = figures.of("reads").text
+    said = concluded(known, pot, text, view)
+
+    async def carry_on() -> None:
+        if said.reads_g is not None:
+            reads_g = said.reads_g
+            await touch(
+                lambda: scale_restarted(session, pot, reads_g), lambda: go(places.MIX, "weigh")
+            )
+
+    async def back() -> None:
+        await session.drafts.flush()
+        go(places.MIX, "weigh")
+
+    title = ft.Semantics(header=True, container=True, content=t.say(weigh_words.WENT_OFF, t.FACT))
+    rows: list[ft.Control] = [
+        back_corner(title, back, view),
+        t.say(weigh_words.PUT_BACK, t.HEADING),
+        BigFigure(text, "g", inside(view), t.TYPED, True),
+        conclusion(said),
+        t.say(words.cup_line(pot.started.cup_g), t.SMALL, t.SOFT),
+    ]
+    usable = said.reads_g is not None
+    action = Action(weigh_words.CARRY_ON, carry_on if usable else None, key="use")
+    keypad = Keypad(
+        action,
+        lambda sign: press("reads", sign),
+        inside(view),
+        keys_high(view, text),
+        view.text_ratio,
+    )
+    return screen(rows, [keypad])
+
+
+def conclusion(said: Verdict) -> ft.Control:
+    """Say what the reading means."""
+    color = COLORS[said.state]
+    sign = [icon(said.sign, 26, color, heavy=True)] if said.sign else []
+    line = ft.Row(
+        [*sign, grow(t.say(said.said, t.NAME, color, t.MEDIUM))],
+        spacing=10,
+        vertical_alignment=ft.CrossAxisAlignment.START,
+    )
+    return ft.Semantics(live_region=True, container=True, content=line)

@@ -1,0 +1,53 @@
+"""How much room a weigh-out's parts get: no swipe is needed on a usual phone."""
+
+from math import floor
+
+from mobile import theme as t
+from mobile.parts.bucket import CUP_HIGH, Cup
+from mobile.parts.figure import figure_size
+from mobile.parts.keypad import KEY
+from mobile.session.view import View
+
+LOCKED_LINE = 79.0  # under the screen while the places are locked
+BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.26, 0.25, 96.0
+CAN, FIGURE_RATIO, FOOT = 64.0, 0.84, 19.0
+VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
+KEYS_LEAST, KEYS_MOST = 4 * t.TARGET + 3 * t.GAP, 4 * 1.2 * KEY + 3 * t.GAP
+HEAD, CUP_LINE, PART = 64.0, 24.0, 62.0
+NARROW, NARROW_MORE = 380.0, 98.0
+
+
+def inside(view: View) -> float:
+    """Give the width inside the margins."""
+    return view.width - 2 * t.MARGIN
+
+
+def block_high(view: View) -> float:
+    """Find how high the thumb's block is: about a quarter of the screen."""
+    return max(t.MAIN, BLOCK_RATIO * (view.height - LOCKED_LINE))
+
+
+def cup_drawn(view: View, reads: str) -> Cup:
+    """Find how high the cup may be: no more than a quarter, and what the rest leaves."""
+    figure = FIGURE_RATIO * figure_size(reads, "g", inside(view), t.READS)
+    rows = 12 + t.BUTTON + CAN + 2 * t.TARGET + 6 * t.GAP + figure
+    more = NARROW_MORE if view.width < NARROW else 0
+    left = view.height - LOCKED_LINE - FOOT - block_high(view) - rows - more
+    high = max(CUP_LEAST, min(CUP_HIGH, CUP_RATIO * view.height, left))
+    return Cup(float(floor(high)), labels=True, width=inside(view))
+
+
+def keys_high(view: View, reads: str) -> float:
+    """Find how high the keypad is: what the figure and the gauge leave."""
+    figure = FIGURE_RATIO * figure_size(reads or "0", "g", inside(view), t.TYPED)
+    rows = 12 + t.BUTTON + CAN + figure + VERDICT + GAUGE + GAUGE_ROWS * t.GAP
+    left = view.height - LOCKED_LINE - FOOT - rows
+    return max(KEYS_LEAST, min(KEYS_MOST, left))
+
+
+def start_keys_high(view: View, parts_count: int) -> float:
+    """Find how high the keypad is before a weigh-out: what the figure and the parts leave."""
+    figure = FIGURE_RATIO * t.CAN
+    rows = HEAD + t.BUTTON + figure + CUP_LINE + PART * parts_count + t.TARGET + 6 * t.GAP
+    left = view.height - t.BAR - FOOT - rows
+    return max(KEYS_LEAST, min(KEYS_MOST, left))

@@ -1,0 +1,100 @@
+"""How much to weigh out: grams on the own keypad, the cup, and what comes from which can."""
+
+import flet as ft
+
+from mobile import theme as t
+from mobile.parts.boards import Row, row, rows
+from mobile.parts.buttons import main_button, outline_button
+from mobile.parts.choice import segmented
+from mobile.parts.figure import BigFigure
+from mobile.parts.keypad import Keypad
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action
+from mobile.screens.mix.at_scale import narrow, parted
+from mobile.screens.mix.contents import can_for_it
+from mobile.screens.mix.room import inside, start_keys_high
+from mobile.screens.mix.start_form import Batch, batch_of, how
+from mobile.session.address import HOW, go
+from mobile.session.how import use_how
+from mobile.session.known import Known
+from mobile.session.mix import start_pot
+from mobile.session.pots import Pot, under_way
+from mobile.session.session import Session, use_session
+from mobile.session.typing import use_typing
+from mobile.session.view import View, use_view
+from mobile.store.records import Mix
+from mobile.words import grams as in_grams
+from mobile.words import mix as words
+from mobile.words import places
+
+ASKED = (("grams", words.GRAMS), ("cup", words.CUP))
+
+
+@ft.component
+def Start(known: Known, mix: Mix, how_up: bool, *, key: str | None = None) -> ft.Control:
+    """Ask for the grams, prefilled with the planned ones, and for the cup's weight once."""
+    view, session = use_view(), use_session()
+    asked, ask = ft.use_state("grams")
+    planned = view.typed("batch_g", mix.planned_g)
+    cup = view.typed("cup_g", known.settings.cup_g)
+    figures, press = use_typing(f"mix/{mix.id}/weigh", (("grams", planned), ("cup", cup)))
+    grams = figures.of("grams").text
+    batch = batch_of(known, mix, grams, figures.of("cup").text, view)
+    use_how(how(known, mix, batch, view) if how_up else None)
+
+    async def start() -> None:
+        if batch.grams_g is not None:
+            verb = start_pot(session, mix, batch.grams_g, batch.cup_g)
+            await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
+
+    pot = under_way(known)
+    if pot:
+        return on_the_scale(top(mix, session, view), pot)
+    lines: list[ft.Control] = [
+        top(mix, session, view),
+        segmented(ASKED, asked, ask, view.text_ratio),
+        BigFigure(figures.of(asked).text, "g", inside(view), t.CAN, True),
+        t.say(words.cup_line(batch.cup_g), t.SMALL, t.SOFT),
+        *ready(mix, batch, known.settings.scale_step_g, view),
+    ]
+    weigh = Action(words.weigh_grams(grams), start if batch.grams_g else None, key="weigh")
+    high = start_keys_high(view, len(mix.parts))
+    keys = Keypad(weigh, lambda sign: press(asked, sign), inside(view), high, view.text_ratio)
+    return screen(lines, [keys])
+
+
+def on_the_scale(head: ft.Control, pot: Pot) -> ft.Control:
+    """Say that another pot stands on the scale, and lead to it."""
+    on = words.carry_on(pot.started.name, words.pot(pot.started.number).lower())
+    button = Action(on, lambda: go(places.MIX, "weigh"), key="carry on")
+    return screen([head, t.say(words.ONE_SCALE, t.NAME)], [main_button(button)])
+
+
+def top(mix: Mix, session: Session, view: View) -> ft.Control:
+    """Name the mix; beside it the way back and to its recipe."""
+
+    async def back() -> None:
+        await session.drafts.flush()
+        go(places.MIX)
+
+    buttons: list[ft.Control] = [
+        outline_button(Action(words.RECIPE, lambda: go(places.MIX, mix.id), key="recipe")),
+        outline_button(Action(places.BACK, back, key="back"), "back"),
+    ]
+    if narrow(view):
+        return parted(list(reversed(buttons)), header(mix.name, words.USES[mix.use]))
+    return header(mix.name, words.USES[mix.use], ft.Row(buttons, spacing=t.GAP, tight=True))
+
+
+def ready(mix: Mix, batch: Batch, step_g: float, view: View) -> list[ft.Control]:
+    """Say what comes from which can, or why nothing can be weighed."""
+    if batch.grams_g is None:
+        said = t.say(batch.why, t.NAME, t.CAUTION if batch.why != words.HOW_MUCH else t.TEXT)
+        return [ft.Semantics(live_region=True, container=True, content=said)]
+    lines: list[ft.Control] = []
+    for one in batch.parts:
+        under, state = can_for_it(one, step_g)
+        value = in_grams.grams_at(one.net_g, step_g)
+        lines.append(row(Row(one.paint.name, "", value, under, state), text_ratio=view.text_ratio))
+    why = Action(places.HOW, lambda: go(places.MIX, mix.id, "weigh", HOW), key="how")
+    return [rows(lines), ft.Row([outline_button(why)])]

@@ -1,0 +1,61 @@
+"""What is typed before a weigh-out, and what follows from it."""
+
+from dataclasses import dataclass
+
+from core.errors import Refused
+from mobile.parts.sheet import How, HowStep
+from mobile.session.cans import can_for
+from mobile.session.from_cans import FromCan, from_can, paint_of
+from mobile.session.known import Known
+from mobile.session.mix import split
+from mobile.session.view import View
+from mobile.store.records import Mix
+from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
+
+REMAINDERS = "largest remainders, Hamilton 1792; order of pouring: this project's planning model"
+
+
+@dataclass(frozen=True, slots=True)
+class Batch:
+    """A batch as typed: its grams (None where they can't be weighed), the cup, its parts."""
+
+    grams_g: float | None = None
+    cup_g: float | None = None
+    parts: tuple[FromCan, ...] = ()
+    why: str = ""
+
+
+def batch_of(known: Known, mix: Mix, grams: str, cup: str, view: View) -> Batch:
+    """Read grams and cup, and split the batch over its cans; or say why that can't be."""
+    cup_g = None
+    try:
+        cup_g = (view.read("cup_g", cup) or None) if cup else None
+        batch_g = view.read("batch_g", grams)
+        portions = split(known, mix, batch_g, cup_g)
+    except Refused as refusal:
+        why = weigh_words.refused(refusal, view.show) if grams else words.HOW_MUCH
+        return Batch(cup_g=cup_g, why=why)
+    parts = tuple(from_can(known, one, can_for(known, one.paint, one.net_g)) for one in portions)
+    return Batch(batch_g, cup_g, parts)
+
+
+def how(known: Known, mix: Mix, batch: Batch, view: View) -> How | None:
+    """Say how the portions come about."""
+    if batch.grams_g is None:
+        return None
+    whole = sum(part.parts_count for part in mix.parts)
+    batch_said, whole_said = (
+        view.show("batch_g", batch.grams_g),
+        view.show("parts_count", whole),
+    )
+    counts = {part.paint: part.parts_count for part in mix.parts}
+    steps = tuple(
+        HowStep(
+            paint_of(known, one.paint.id).name,
+            f"{view.show('parts_count', counts[one.paint.id])} ÷ {whole_said} × {batch_said}",
+            view.show("net_g", one.net_g),
+        )
+        for one in batch.parts
+    )
+    return How(mix.name, batch_said, steps, note=words.portions_note(REMAINDERS))

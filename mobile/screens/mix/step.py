@@ -1,0 +1,115 @@
+"""One step of a weigh-out: which can, what the scale should read, and one button to say so."""
+
+from dataclasses import replace
+
+import flet as ft
+
+from core.mixing.portions import Portion
+from core.mixing.weigh_out import Target
+from mobile import theme as t
+from mobile.parts.bucket import Bucket
+from mobile.parts.buttons import main_button, outline_button, second_button
+from mobile.parts.figure import BigFigure
+from mobile.parts.page import screen
+from mobile.parts.sheet import How
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.at_scale import corners, narrow, poured_from, undo_words
+from mobile.screens.mix.drawn import layers
+from mobile.screens.mix.room import block_high, cup_drawn, inside
+from mobile.session.address import HOW, go
+from mobile.session.from_cans import FromCan, from_can
+from mobile.session.how import how_of, use_how
+from mobile.session.known import Known
+from mobile.session.mix import READING, on_the_mark, said_stirred, stir_due, undo_last
+from mobile.session.pots import Pot, tipped_before
+from mobile.session.session import use_session
+from mobile.session.touch import use_touch
+from mobile.session.view import View, use_view
+from mobile.words import grams as in_grams
+from mobile.words import places
+from mobile.words import weigh_out as weigh_words
+
+STRETCH = ft.CrossAxisAlignment.STRETCH
+
+
+@ft.component
+def WeighStep(
+    known: Known, pot: Pot, target: Target, how_up: bool, *, key: str | None = None
+) -> ft.Control:
+    """Say what to pour now; *On the mark* fills the thumb's half."""
+    view, session, touch = use_view(), use_session(), use_touch(pot)
+    one = from_can(known, Portion(target.paint, target.net_g), pot.can(target.paint))
+    use_how(how(one, target, view) if how_up else None)
+    reads = in_grams.scale(target.reads_g, pot.plan.scale_step_g)
+
+    async def hit() -> None:
+        await touch(lambda: on_the_mark(session, pot), None)
+
+    async def undo() -> None:
+        await touch(lambda: undo_last(session, pot), None)
+
+    async def stirred() -> None:
+        await session.attempt(said_stirred(session, pot))
+
+    beside = None
+    if stir_due(known, pot):
+        beside = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
+    elif pot.last or tipped_before(known, pot):
+        beside = Action(undo_words(pot), undo, key="undo pour")
+    rows: list[ft.Control] = [
+        corners(pot, target, view),
+        poured_from(one),
+        should_read(),
+        BigFigure(reads, "g", inside(view)),
+        band(pot, target, beside, view),
+        Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads)),
+    ]
+    mark = Action(weigh_words.ON_THE_MARK, hit, key="on the mark")
+    return screen(rows, [thumb(mark, typed(known), view)])
+
+
+def should_read() -> ft.Control:
+    """Say what the figure is; *How?* beside it."""
+    why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
+    return ft.Row([grow(t.say(weigh_words.SHOULD_READ, t.NAME, t.SOFT)), why], spacing=12)
+
+
+def band(pot: Pot, target: Target, beside: Action | None, view: View) -> ft.Control:
+    """Say the band, and offer what stands beside it."""
+    step_g = pot.plan.scale_step_g
+    limits = weigh_words.band(
+        in_grams.scale(target.low_g, step_g), in_grams.scale(target.high_g, step_g)
+    )
+    said = t.say(limits, t.FACT)
+    button = [outline_button(beside)] if beside else []
+    if narrow(view):
+        return ft.Column([said, *button], spacing=t.GAP, tight=True)
+    return ft.Row([grow(said), *button], spacing=12)
+
+
+def thumb(mark: Action, reading: str, view: View) -> ft.Control:
+    """Fill the thumb's half: *On the mark*, and *Scale reads* beside it."""
+    reads = Action(
+        weigh_words.SCALE_READS, lambda: go(places.MIX, "weigh", "reads"), reading, "reads"
+    )
+    if view.text_ratio >= t.STACKED_FROM:
+        stacked = [second_button(reads), main_button(mark)]
+        return ft.Column(stacked, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
+    high = block_high(view)
+    sides = [
+        grow(main_button(mark, t.ANSWER, high), 5),
+        grow(second_button(reads, t.HEADING, high), 2),
+    ]
+    return ft.Row(sides, spacing=t.GAP, intrinsic_height=True, vertical_alignment=STRETCH)
+
+
+def typed(known: Known) -> str:
+    """Say that a reading was typed and not used."""
+    text = known.draft(READING).get("reads", "")
+    return weigh_words.typed(text) if text else ""
+
+
+def how(one: FromCan, target: Target, view: View) -> How:
+    """Say how the reading comes about."""
+    said = how_of(one.paint.name, weigh_words.SHOULD_READ, target.working, view)
+    return replace(said, note=weigh_words.BAND_NOTE)

@@ -1,0 +1,52 @@
+"""What a pot takes out of which can, and whether the can has it."""
+
+from dataclasses import dataclass
+
+from core.mixing.portions import Portion
+from mobile.session.cans import CanNow, can_now
+from mobile.session.known import Known, found
+from mobile.store.records import Paint
+from mobile.words.places import UNKNOWN
+
+
+@dataclass(frozen=True, slots=True)
+class FromCan:
+    """So much of one paint, and the can that it comes from; None where the paint has no can."""
+
+    paint: Paint
+    now: CanNow | None
+    net_g: float
+
+    @property
+    def number(self) -> int | None:
+        """The can's number."""
+        return self.now.can.number if self.now else None
+
+    @property
+    def has_g(self) -> float | None:
+        """What should be in the can; None while that is unknown."""
+        return self.now.balance.should_be_g if self.now else None
+
+    @property
+    def short_g(self) -> float:
+        """What is missing in the can; 0 where it has enough or nobody knows."""
+        return 0.0 if self.has_g is None else max(0.0, self.net_g - self.has_g)
+
+
+def paint_of(known: Known, paint_id: str) -> Paint:
+    """Find a paint; one that is no longer kept has no name."""
+    return found(known.paints, paint_id) or Paint(paint_id, 0.0, "", UNKNOWN)
+
+
+def from_cans(
+    known: Known, portions: tuple[Portion, ...], cans: tuple[str, ...]
+) -> tuple[FromCan, ...]:
+    """Say for each portion which can it comes from; `cans` holds one id, or "", a portion."""
+    return tuple(from_can(known, portion, can) for portion, can in zip(portions, cans, strict=True))
+
+
+def from_can(known: Known, portion: Portion, can_id: str) -> FromCan:
+    """Say which can a portion comes from."""
+    can = found(known.cans, can_id)
+    now = can_now(known, can) if can else None
+    return FromCan(paint_of(known, portion.paint), now, portion.net_g)

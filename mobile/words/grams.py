@@ -1,0 +1,41 @@
+"""Grams and lists in words."""
+
+
+def first_up(said: str) -> str:
+    """Begin with a capital, and leave the rest as the person wrote it."""
+    return said[:1].upper() + said[1:]
+
+
+def scale(value_g: float, step_g: float) -> str:
+    """Write a mass as this scale shows it: as many decimals as its step has.
+
+    >>> scale(77.3, 0.1), scale(232.0, 1.0), scale(77.25, 0.05)
+    ('77.3', '232', '77.25')
+    """
+    decimals = len(f"{step_g:.3f}".rstrip("0").partition(".")[2])
+    return f"{value_g:.{decimals}f}"
+
+
+def grams_at(value_g: float, step_g: float) -> str:
+    """Write grams as this scale shows them."""
+    return f"{scale(value_g, step_g)} g"
+
+
+def grams(value_g: float) -> str:
+    """Write grams to a tenth."""
+    return f"{value_g:.1f} g"
+
+
+def whole(value_g: float) -> str:
+    """Write grams with no more digits than they have.
+
+    >>> whole(232.0), whole(250.4)
+    ('232 g', '250.4 g')
+    """
+    return f"{value_g:.1f}".removesuffix(".0") + " g"
+
+
+def listed(said: tuple[str, ...]) -> str:
+    """Put words in a row: a, b and c."""
+    *rest, last = said
+    return f"{', '.join(rest)} and {last}" if rest else last
