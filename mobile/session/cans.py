@@ -1,14 +1,19 @@
 """Verbs and views of *Cans*."""
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
-from core.cans.ledger import Balance, balance
-from core.cans.weighing import net, tare_from_unopened
-from core.errors import Refused
+from core.cans.ledger import Balance, balance, gap, speak_above
+from core.cans.weighing import GROSS_G, LABEL_L, fill, net, tare_from_unopened, volume
+from core.errors import Refused, require
+from core.paints.blend import DENSITY_G_ML
+from core.working import Working
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
 from mobile.store.records import Can, CanWeighed, Paint, Poured
 from mobile.words import cans as words
+
+EMPTY, UNOPENED = "empty", "unopened"  # where a tare comes from
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,47 +26,90 @@ class CanNow:
     balance: Balance
 
     @property
-    def full_g(self) -> float | None:
-        """What the can held unopened, by its label; None while that is unknown."""
-        if self.can.label_l is None or self.paint is None or self.paint.density_g_ml is None:
-            return None
-        return self.can.label_l * 1000.0 * self.paint.density_g_ml
-
-    @property
     def level_ratio(self) -> float | None:
-        """How full it is; None while that is unknown."""
-        full_g, should_be_g = self.full_g, self.balance.should_be_g
-        if not full_g or should_be_g is None:
+        """How full it should be; None while that is unknown."""
+        return self.level(self.balance.should_be_g)
+
+    def level(self, net_g: float | None) -> float | None:
+        """Find how full the can is with so much in it, 0 to 1; None while that is unknown."""
+        density_g_ml = self.paint.density_g_ml if self.paint else None
+        if net_g is None or self.can.label_l is None or density_g_ml is None:
             return None
-        return min(max(should_be_g / full_g, 0.0), 1.0)
+        return min(fill(max(net_g, 0.0), self.can.label_l, density_g_ml).full_ratio, 1.0)
+
+    def volume_l(self, net_g: float | None) -> float | None:
+        """Find the litres of so much of its paint; None while the density is unknown."""
+        density_g_ml = self.paint.density_g_ml if self.paint else None
+        if net_g is None or net_g < 0.0 or density_g_ml is None:
+            return None
+        return volume(net_g, density_g_ml).volume_l
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What a reading of the scale says of a can, beside what it should be."""
+
+    net_g: float
+    volume_l: float | None
+    level_ratio: float | None
+    gap_g: float | None  # above 0 something is missing
+    speaks: bool  # the gap is more than readings can be off
+    working: Working
 
 
 def can_now(known: Known, can: Can) -> CanNow:
     """Put a can's entries together: the last weighing, and what was poured since."""
-    weighed: CanWeighed | None = None
-    poured_g: tuple[float, ...] = ()
-    for entry in known.entries:
-        if isinstance(entry, CanWeighed) and entry.can == can.id:
-            weighed, poured_g = entry, ()
-        elif isinstance(entry, Poured) and entry.can == can.id:
-            poured_g = (*poured_g, entry.net_g)
-    paint = found(known.paints, can.paint)
-    return CanNow(can, paint, weighed, balance(weighed.net_g if weighed else None, poured_g))
+    return _now(known, can, (entry for entry in known.entries if _can_of(entry) == can.id))
 
 
 def cans_now(known: Known) -> tuple[CanNow, ...]:
     """Give all cans that are still about: the emptiest first, the unknown last, by number."""
-    cans = [can_now(known, can) for can in known.cans if not can.gone]
-    return tuple(
-        sorted(
-            cans,
-            key=lambda now: (
-                now.level_ratio is None,
-                now.level_ratio if now.level_ratio is not None else 0.0,
-                now.can.number,
-            ),
-        )
-    )
+    entries: dict[str, list[object]] = {}
+    for entry in known.entries:
+        entries.setdefault(_can_of(entry), []).append(entry)
+    cans = [_now(known, can, entries.get(can.id, ())) for can in known.cans if not can.gone]
+    return tuple(sorted(cans, key=_emptiest))
+
+
+def _can_of(entry: object) -> str:
+    return entry.can if isinstance(entry, CanWeighed | Poured) else ""
+
+
+def _now(known: Known, can: Can, entries: Iterable[object]) -> CanNow:
+    weighed: CanWeighed | None = None
+    poured_g: list[float] = []
+    for entry in entries:
+        if isinstance(entry, CanWeighed):
+            weighed = entry
+            poured_g.clear()
+        elif isinstance(entry, Poured):
+            poured_g.append(entry.net_g)
+    settled = balance(weighed.net_g if weighed else None, tuple(poured_g))
+    return CanNow(can, found(known.paints, can.paint), weighed, settled)
+
+
+def _emptiest(now: CanNow) -> tuple[bool, float, int]:
+    level = now.level_ratio
+    return level is None, level or 0.0, now.can.number
+
+
+def reading_of(now: CanNow, gross_g: float, scale_step_g: float) -> Found:
+    """Find what a reading says of a can; raise `Refused` if it can't be that can's."""
+    if now.can.tare_g is None:
+        raise Refused("tare_g", "", *GROSS_G)
+    paint = net(gross_g, now.can.tare_g)
+    working = paint.working
+    litres_l = now.volume_l(paint.net_g)
+    if litres_l is not None and now.paint and now.paint.density_g_ml:
+        working += volume(paint.net_g, now.paint.density_g_ml).working
+    should_be_g = now.balance.should_be_g
+    gap_g, speaks = None, False
+    if should_be_g is not None:
+        missing = gap(paint.net_g, should_be_g)
+        above = speak_above(now.balance.poured_since_g, scale_step_g)
+        gap_g, speaks = missing.gap_g, abs(missing.gap_g) > above.speak_above_g
+        working += (*now.balance.working, *missing.working, *above.working)
+    return Found(paint.net_g, litres_l, now.level(paint.net_g), gap_g, speaks, working)
 
 
 def can_for(known: Known, paint: str, need_g: float) -> str:
@@ -83,42 +131,58 @@ def next_number(known: Known) -> int:
     return 1 + max((can.number for can in known.cans), default=0)
 
 
+def paint_named(known: Known, name: str) -> Paint | None:
+    """Find a paint by its name, as people write it."""
+    wanted = name.strip().casefold()
+    return next((paint for paint in known.paints if paint.name.casefold() == wanted), None)
+
+
 async def keep_can(
     session: Session, can: Can, paint: Paint, unopened_gross_g: float | None = None
 ) -> Can:
     """Keep a can and its paint; one that was weighed unopened gives its tare and its first net."""
     known = session.known
     _number_is_free(known, can)
-    old = found(known.cans, can.id)
-    old_paint = found(known.paints, paint.id)
-    tare_g, tare_from, weighing = can.tare_g, can.tare_from, None
+    _require_in_range(can, paint)
+    old, old_paint = found(known.cans, can.id), found(known.paints, paint.id)
     if unopened_gross_g is not None:
         tare_g = _tare_unopened_g(can, paint, unopened_gross_g)
-        tare_from = "unopened"
-    stamp = session.stamp(can.id)
-    kept = Can(*stamp, can.number, paint.id, can.label_l, tare_g, tare_from, can.gone)
-    if (
-        unopened_gross_g is not None
-        and tare_g is not None
-        and (old is None or old.tare_g != tare_g)
-    ):
-        net_g = net(unopened_gross_g, tare_g).net_g
-        weighing = CanWeighed(*session.stamp(), kept.id, unopened_gross_g, tare_g, net_g)
-    entries = (weighing,) if weighing else ()
-    forget = (f"cans/{can.id if old else 'new'}",)
-    await session.keep(paint, kept, *entries, forget=forget)
+        can = replace(can, tare_g=tare_g, tare_from=UNOPENED)
+    kept = _stamped(session, replace(can, paint=paint.id))
+    entries: tuple[CanWeighed, ...] = ()
+    new_tare = old is None or old.tare_g != kept.tare_g
+    if unopened_gross_g is not None and kept.tare_g is not None and new_tare:
+        net_g = net(unopened_gross_g, kept.tare_g).net_g
+        stamp = session.stamp()
+        entries = (CanWeighed(*stamp, kept.id, unopened_gross_g, kept.tare_g, net_g),)
+    paints = () if paint == old_paint else (paint,)
+    await session.keep(*paints, kept, *entries, forget=(f"cans/{can.id if old else 'new'}",))
     before = tuple(thing for thing in (old, old_paint) if thing)
-    undo = Undo(tuple(e.id for e in entries), before, () if old else (kept.id,))
-    session.tell(words.kept(kept.number), undo)
+    made = tuple(thing.id for thing, was in ((kept, old), (paint, old_paint)) if was is None)
+    session.tell(words.kept(kept.number), Undo(tuple(e.id for e in entries), before, made))
     return kept
+
+
+def _stamped(session: Session, can: Can) -> Can:
+    can_id, at_s, device = session.stamp(can.id)
+    return replace(can, id=can_id, at_s=at_s, device=device)
 
 
 def _tare_unopened_g(can: Can, paint: Paint, gross_g: float) -> float:
     if can.label_l is None:
-        raise Refused("label_l", "", 0.01, 100.0)
+        raise Refused("label_l", "", *LABEL_L)
     if paint.density_g_ml is None:
-        raise Refused("density_g_ml", "", 0.5, 3.0)
+        raise Refused("density_g_ml", "", *DENSITY_G_ML)
     return tare_from_unopened(gross_g, can.label_l, paint.density_g_ml).tare_g
+
+
+def _require_in_range(can: Can, paint: Paint) -> None:
+    if can.label_l is not None:
+        require("label_l", can.label_l, *LABEL_L)
+    if paint.density_g_ml is not None:
+        require("density_g_ml", paint.density_g_ml, *DENSITY_G_ML)
+    if can.tare_g is not None:
+        require("tare_g", can.tare_g, *GROSS_G)
 
 
 def _number_is_free(known: Known, can: Can) -> None:
@@ -130,7 +194,7 @@ def _number_is_free(known: Known, can: Can) -> None:
 async def weigh_can(session: Session, can: Can, gross_g: float) -> CanWeighed:
     """Settle a can by a weighing."""
     if can.tare_g is None:
-        raise Refused("tare_g", "", 0.0, 1e5)
+        raise Refused("tare_g", "", *GROSS_G)
     net_g = net(gross_g, can.tare_g).net_g
     entry = CanWeighed(*session.stamp(), can.id, gross_g, can.tare_g, net_g)
     await session.keep(entry, forget=(f"cans/{can.id}/weigh",))
@@ -140,9 +204,5 @@ async def weigh_can(session: Session, can: Can, gross_g: float) -> CanWeighed:
 
 async def can_gone(session: Session, can: Can) -> None:
     """Put a can out of the list: empty, or given away."""
-    gone = Can(
-        *session.stamp(can.id),
-        *(can.number, can.paint, can.label_l, can.tare_g, can.tare_from, True),
-    )
-    await session.keep(gone)
+    await session.keep(_stamped(session, replace(can, gone=True)))
     session.tell(words.gone(can.number), Undo(things=(can,)))

@@ -53,12 +53,12 @@ def clock_of(coats: tuple[CoatNow, ...], now_s: float, view: View) -> Clock | No
 
 def ticks_of(axis: Axis, width: float) -> tuple[Tick, ...]:
     """Mark half hours, and say as many whole hours as the width has room for."""
-    hours = (axis.ends_s - axis.begins_s) / timedelta(hours=1).total_seconds()
-    every = 1 if width / hours >= HOUR_WIDE else 2
     at = clock.local(axis.begins_s).replace(minute=0, second=0, microsecond=0)
-    ticks = []
+    marks = []
     while at.timestamp() <= axis.ends_s:
-        said = at.minute == 0 and at.hour % every == 0
-        ticks.append(Tick(at.timestamp(), f"{at:%H:%M}" if said else ""))
+        marks.append(at)
         at += HALF_HOUR
-    return tuple(ticks)
+    hours = [mark for mark in marks if mark.minute == 0]
+    every = 1 if len(hours) <= width // HOUR_WIDE else 2
+    said = {mark for mark in hours if mark.hour % every == 0}
+    return tuple(Tick(mark.timestamp(), f"{mark:%H:%M}" if mark in said else "") for mark in marks)
