@@ -18,12 +18,12 @@ _READY_MADE = {
 }  # fmt: skip
 _ALIKE = str.maketrans(
     {sign: f" {text} " for sign, text in _READY_MADE.items()}
-    | dict.fromkeys("\N{FRACTION SLASH}\N{DIVISION SLASH}", "/")
-    | dict.fromkeys("\N{MINUS SIGN}\N{HYPHEN}\N{NON-BREAKING HYPHEN}", "-")
-    | dict.fromkeys("\N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}\N{THIN SPACE}", " ")
-    | dict.fromkeys("\N{PRIME}\N{RIGHT SINGLE QUOTATION MARK}\N{LEFT SINGLE QUOTATION MARK}", "'")
-    | dict.fromkeys("\N{DOUBLE PRIME}\N{RIGHT DOUBLE QUOTATION MARK}", '"')
-    | {"\N{GREEK SMALL LETTER MU}": "\N{MICRO SIGN}"}
+    | dict.fromkeys("\u2044\u2215", "/")  # fraction slash, division slash
+    | dict.fromkeys("\u2212\u2010\u2011", "-")  # minus, hyphen, hyphen that does not break
+    | dict.fromkeys("\u00a0\u202f\u2009", " ")  # spaces that do not break or are thin
+    | dict.fromkeys("\u2032\u2018\u2019", "'")  # prime, quotation marks
+    | dict.fromkeys("\u2033\u201c\u201d", '"')  # double prime, quotation marks
+    | {"\u03bc": "\u00b5"}  # Greek mu for micro
 )
 
 _MIXED = r"(?:[0-9]+[ -])?[0-9]+/[0-9]+"

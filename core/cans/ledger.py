@@ -9,7 +9,7 @@ NET_G = 0.0, 1e5
 SHOULD_BE_G = -1e5, 1e5
 POURS_COUNT = 0, 10_000
 
-SPEAK_SHARE = 0.01  # of what was poured; the choice is this project's
+SPEAK_RATIO = 0.01  # of what was poured; the choice is this project's
 STEP_G = 0.001, 100.0
 
 CONSERVED = "conservation of mass"
@@ -133,9 +133,10 @@ def speak_above(poured_since_g: float, scale_step_g: float) -> Threshold:
     """
     require("poured_since_g", poured_since_g, *NET_G)
     require("scale_step_g", scale_step_g, *STEP_G)
-    speak_above_g = max(SPEAK_SHARE * poured_since_g, scale_step_g)
-    inputs = {"poured_since_g": poured_since_g, "scale_step_g": scale_step_g}
-    formula = "max(1 % × {poured_since_g}, {scale_step_g})"
+    speak_above_g = max(SPEAK_RATIO * poured_since_g, scale_step_g)
+    poured = {"speak_ratio": SPEAK_RATIO, "poured_since_g": poured_since_g}
+    inputs = poured | {"scale_step_g": scale_step_g}
+    formula = "max({speak_ratio} × {poured_since_g}, {scale_step_g})"
     return Threshold(
         speak_above_g, (step("speak_above_g", formula, speak_above_g, PROJECT, **inputs),)
     )
