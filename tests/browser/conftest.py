@@ -1,10 +1,12 @@
 """Phones and the built site for the tests; a test that uses one is marked `browser`."""
 
+import contextlib
 import os
+import re
 import shutil
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from pathlib import Path
 
 import pytest
@@ -22,6 +24,8 @@ ENGINES: tuple[tuple[type[Engine], tuple[str, ...]], ...] = (
     (firefox.Firefox, (firefox.PROGRAM,)),
     (webkit.WebKit, (webkit.DRIVER, webkit.XVFB, webkit.program())),
 )
+SHOTS = ROOT / ".build" / "shots"
+FAILED = pytest.StashKey[bool]()
 NEEDS_THE_SITE = {"built", "site", "phone", "each_phone"}
 
 
@@ -31,6 +35,17 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     for item in items:
         if NEEDS_THE_SITE & set(getattr(item, "fixturenames", ())):
             item.add_marker(pytest.mark.browser)
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport(
+    item: pytest.Item,
+) -> Generator[None, pytest.TestReport, pytest.TestReport]:
+    """Remember that a test failed, for `witness`."""
+    report = yield
+    if report.when == "call":
+        item.stash[FAILED] = report.failed
+    return report
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
@@ -45,7 +60,13 @@ def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
 def built(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Build the site if anything changed, and take a copy that nobody else touches."""
     if not generator.fresh(BUILT, "/"):
-        subprocess.run([sys.executable, "-m", "mobile", "build"], cwd=ROOT, check=True, timeout=600)
+        subprocess.run(
+            [sys.executable, "-m", "mobile", "build"],
+            cwd=ROOT,
+            check=True,
+            timeout=600,
+            stdout=subprocess.DEVNULL,
+        )
     copy = tmp_path_factory.mktemp("built") / "site"
     shutil.copytree(BUILT, copy)
     return copy
@@ -67,6 +88,16 @@ def taken(kind: type[Engine], request: pytest.FixtureRequest, home: Path) -> Ite
     request.node.user_properties.append(("browser", kind.name))
     with phone_of(kind, home) as phone:
         yield phone
+        if request.node.stash.get(FAILED, False):
+            witness(phone, SHOTS / re.sub(r"\W+", "-", request.node.name))
+
+
+def witness(phone: Phone, path: Path) -> None:
+    """Keep what a failed test saw: a picture, the words, the page's own errors."""
+    with contextlib.suppress(Exception):  # a killed phone has nothing to show
+        phone.picture(path.with_suffix(".png"))
+        said = [phone.words(), *phone.engine.troubles()]
+        path.with_suffix(".txt").write_text("\n".join(said), encoding="utf-8")
 
 
 @pytest.fixture
