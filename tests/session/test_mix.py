@@ -1,0 +1,420 @@
+"""The weigh-out's verbs: what the scale should read, what is put right, what survives."""
+
+import asyncio
+from collections.abc import Coroutine
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from core.errors import Refused
+from core.paints.recipe import Part
+from mobile.session import mix as verbs
+from mobile.session.cans import can_now
+from mobile.session.known import found
+from mobile.session.pots import Pot, pots, under_way
+from mobile.session.session import Session
+from mobile.store.errors import Full
+from mobile.store.records import Mix, Paint, Undone
+from tests.session.ember import CAN_7, EMBER, SETTINGS, STAMP, again, ember
+from tests.session.shelf import Shelf
+
+
+def run(story: Coroutine[Any, Any, None]) -> None:
+    asyncio.run(story)
+
+
+def now(session: Session) -> Pot:
+    pot = under_way(session.known)
+    assert pot is not None
+    return pot
+
+
+def reads(session: Session) -> tuple[str, float]:
+    target = now(session).target
+    assert target is not None
+    return target.paint, target.reads_g
+
+
+async def to_orange(session: Session) -> None:
+    """Weigh up to the second part: yellow is in, orange comes next."""
+    await verbs.start_planned(session)
+    await verbs.on_the_mark(session, now(session))
+
+
+def test_the_planned_mix_stands_at_its_first_step_after_one_verb() -> None:
+    async def story() -> None:
+        session = ember()
+        started = await verbs.start_planned(session)
+        assert started is not None
+        assert (started.number, started.cans) == (1, ("can8", "can7", "can12"))
+        assert started.cup_g == pytest.approx(21.4)
+        assert reads(session) == ("FY", 19.3)
+
+    run(story())
+
+
+def test_the_running_totals_are_those_worked_by_hand() -> None:
+    async def story() -> None:
+        session = ember()
+        await verbs.start_planned(session)
+        seen = []
+        while now(session).target:
+            seen.append(reads(session))
+            await verbs.on_the_mark(session, now(session))
+        assert seen == [("FY", 19.3), ("FO", 77.3), ("CM", 232.0)]
+        assert now(session).in_cup_g == pytest.approx(232.0)
+
+    run(story())
+
+
+def test_a_second_touch_starts_no_second_pot() -> None:
+    async def story() -> None:
+        session = ember()
+        first = await verbs.start_planned(session)
+        second = await verbs.start_pot(session, EMBER, 100.0, None)
+        assert first == second
+        assert len(pots(session.known)) == 1
+
+    run(story())
+
+
+def test_nothing_planned_starts_nothing() -> None:
+    async def story() -> None:
+        session = ember(replace(EMBER, planned_g=None))
+        assert await verbs.start_planned(session) is None
+        assert under_way(session.known) is None
+
+    run(story())
+
+
+def test_a_done_mix_is_not_weighed_next() -> None:
+    async def story() -> None:
+        rose = Mix("rose", *STAMP, "job", "rose wing", EMBER.parts, "glaze", 201.0)
+        session = ember(rose)
+        assert verbs.planned_next(session.known) == EMBER
+        await to_orange(session)
+        assert verbs.planned_next(session.known) is None  # one is on the scale
+        await verbs.stirred(session, now(session))
+        assert verbs.planned_next(session.known) == rose
+
+    run(story())
+
+
+def test_a_short_reading_asks_for_the_rest_of_the_same_paint() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 70.0)
+        target = now(session).target
+        assert target is not None
+        assert (target.paint, target.net_g, target.reads_g) == ("FO", 7.3, 77.3)
+
+    run(story())
+
+
+def test_what_was_poured_is_gone_from_its_can_and_undo_brings_it_back() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        left_g = can_now(session.known, CAN_7).balance.should_be_g
+        assert left_g == pytest.approx(201.1 - 62.6)
+        await verbs.undo_last(session, now(session))
+        assert can_now(session.known, CAN_7).balance.should_be_g == pytest.approx(201.1)
+        assert reads(session) == ("FO", 77.3)
+
+    run(story())
+
+
+def test_too_much_has_the_three_answers_of_the_worked_job() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        pot = now(session)
+        assert pot.over is not None
+        assert pot.over.over_g == pytest.approx(4.6)
+        three = pot.answers(5000.0)
+        assert three.make.total_g == pytest.approx(250.4, abs=0.05)
+        assert three.make.extra_g == pytest.approx(18.4, abs=0.05)
+        assert three.keep.share_ratio == pytest.approx(0.2646, abs=5e-5)
+        assert three.tip.lost_g == pytest.approx(81.9)
+        assert three.best == "make"
+
+    run(story())
+
+
+def test_making_more_asks_for_the_first_paint_again() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        await verbs.make_more(session, now(session), now(session).answers(5000.0).make)
+        assert now(session).over is None
+        assert now(session).batch_g == pytest.approx(250.4)
+        assert reads(session) == ("FY", 83.4)
+        await verbs.on_the_mark(session, now(session))
+        assert reads(session) == ("CM", 250.4)
+
+    run(story())
+
+
+def test_a_second_over_pour_counts_its_bigger_batch_from_the_recipe() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        await verbs.make_more(session, now(session), now(session).answers(5000.0).make)
+        await verbs.on_the_mark(session, now(session))
+        await verbs.scale_reads(session, now(session), 260.0)
+        make = now(session).answers(5000.0).make
+        await verbs.make_more(session, now(session), make)
+        medium_g = now(session).paint_g("CM")
+        assert now(session).batch_g == pytest.approx(232.0 * medium_g / 154.7, abs=0.1)
+        assert now(session).over is None
+
+    run(story())
+
+
+def test_keeping_it_goes_on_with_the_next_paint_and_is_not_asked_again() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        await verbs.keep_over(session, now(session), "FO")
+        assert now(session).over is None
+        assert reads(session) == ("CM", 236.6)
+
+    run(story())
+
+
+def test_an_over_pour_after_one_was_kept_leaves_that_one_alone() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        await verbs.keep_over(session, now(session), "FO")
+        await verbs.scale_reads(session, now(session), 246.6)
+        pot = now(session)
+        assert pot.over is not None
+        assert pot.over.paint == "CM"
+        adds = {one.paint: one.net_g for one in pot.answers(5000.0).make.adds}
+        assert not adds["FO"]
+        assert adds["FY"] == pytest.approx(19.3 * 164.7 / 154.7 - 19.3)
+
+    run(story())
+
+
+def test_tipping_out_puts_the_same_batch_into_a_new_cup_and_can_be_taken_back() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        old = now(session)
+        await verbs.tip_out(session, old)
+        assert now(session).started.number == 2
+        assert (now(session).in_cup_g, reads(session)) == (0.0, ("FY", 19.3))
+        assert can_now(session.known, CAN_7).balance.should_be_g == pytest.approx(138.5)
+        await verbs.undo_last(session, now(session))
+        assert now(session).id == old.id
+        assert len(pots(session.known)) == 1
+
+    run(story())
+
+
+def test_going_back_from_too_much_brings_the_digits_back_and_no_pour() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        await verbs.back_to_reading(session, now(session))
+        assert reads(session) == ("FO", 77.3)
+        assert session.known.draft("weigh")["reads"] == "81.9"
+        started_again = again(session)
+        assert reads(started_again) == ("FO", 77.3)
+        assert started_again.known.draft("weigh")["reads"] == "81.9"
+
+    run(story())
+
+
+def test_the_scale_is_back_with_cup_and_paint_on_it() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        restart = await verbs.scale_restarted(session, now(session), 40.7)  # cup 21.4 + 19.3
+        assert (restart.offset_g, restart.missed_g) == (21.4, 0.0)
+        assert reads(session) == ("FO", 98.7)
+
+    run(story())
+
+
+def test_what_was_poured_when_the_scale_went_off_is_found_and_undone_with_it() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.scale_restarted(session, now(session), 70.7)  # 30 g of orange were in
+        assert now(session).paint_g("FO") == pytest.approx(30.0)
+        assert reads(session) == ("FO", 98.7)
+        await verbs.undo_last(session, now(session))
+        assert not now(session).paint_g("FO")
+        assert reads(session) == ("FO", 77.3)
+
+    run(story())
+
+
+def test_a_scale_switched_on_under_the_full_cup_counts_from_nothing() -> None:
+    async def story() -> None:
+        session = ember(replace(SETTINGS, cup_g=None))
+        await to_orange(session)
+        await verbs.scale_restarted(session, now(session), 0.0)
+        assert reads(session) == ("FO", 58.0)
+
+    run(story())
+
+
+@pytest.mark.parametrize("reads_g", [19.1, -1.0, 5000.1])
+def test_a_reading_that_cannot_be_is_refused_and_logs_nothing(reads_g: float) -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        entries = session.known.entries
+        with pytest.raises(Refused):
+            await verbs.scale_reads(session, now(session), reads_g)
+        assert session.known.entries == entries
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("batch_g", "cup_g", "name"),
+    [
+        (4978.7, 21.4, "batch_g"),  # beside the cup the scale takes 4978.6
+        (0.0, None, "batch_g"),
+        (1.0, 5000.1, "cup_g"),
+    ],
+)
+def test_a_batch_that_the_scale_cannot_take_is_refused(
+    batch_g: float, cup_g: float | None, name: str
+) -> None:
+    async def story() -> None:
+        session = ember()
+        with pytest.raises(Refused) as refused:
+            await verbs.start_pot(session, EMBER, batch_g, cup_g)
+        assert refused.value.name == name
+        assert under_way(session.known) is None
+
+    run(story())
+
+
+def test_a_part_below_the_scales_step_is_refused() -> None:
+    async def story() -> None:
+        session = ember()
+        tint = replace(EMBER, parts=(Part("FO", 10000.0), Part("FY", 1.0)))
+        with pytest.raises(Refused) as refused:
+            await verbs.start_pot(session, tint, 20.0, None)
+        assert refused.value.name == "portion_g"
+
+    run(story())
+
+
+def test_a_recipe_that_nobody_can_weigh_is_refused() -> None:
+    async def story() -> None:
+        session = ember()
+        for parts in (
+            (),
+            (Part("FO", 0.0),),
+            (Part("FO", 1.0), Part("FO", 2.0)),
+        ):
+            with pytest.raises(Refused):
+                await verbs.keep_mix(session, replace(EMBER, parts=parts))
+        assert found(session.known.mixes, "ember") == EMBER
+
+    run(story())
+
+
+def test_a_new_recipe_brings_its_job_and_its_paints_and_all_go_with_undo() -> None:
+    async def story() -> None:
+        session = Session(Shelf(), "phone")
+        paint = Paint("new", *STAMP, "moss")
+        mix = Mix("", *STAMP, "", "moss wing", (Part("new", 1.0),), "glaze", None)
+        kept = await verbs.keep_mix(session, mix, (paint,))
+        assert session.known.job is not None
+        assert (kept.job, session.known.job_mixes) == (session.known.job.id, (kept,))
+        await session.undo()
+        assert (session.known.mixes, session.known.paints) == ((), ())
+
+    run(story())
+
+
+def test_a_changed_recipe_leaves_a_weighed_pot_as_it_was() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.stirred(session, now(session))
+        before = pots(session.known)[0]
+        await verbs.keep_mix(session, replace(EMBER, parts=(Part("FO", 1.0),)))
+        assert pots(session.known)[0] == before
+        await verbs.remove_mix(session, EMBER)
+        assert pots(session.known)[0] == before
+
+    run(story())
+
+
+def test_a_full_phone_keeps_the_step() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        session.shelf.full = True  # type: ignore[attr-defined]
+        with pytest.raises(Full):
+            await verbs.on_the_mark(session, now(session))
+        assert reads(session) == ("FO", 77.3)
+
+    run(story())
+
+
+def test_a_restart_stands_at_the_same_step_with_what_was_typed() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        session.drafts.typed("weigh", (("reads", "81."),))
+        await session.drafts.flush()
+        started_again = again(session)
+        assert reads(started_again) == ("FO", 77.3)
+        assert started_again.known.draft("weigh") == {"reads": "81."}
+
+    run(story())
+
+
+def test_cans_are_asked_to_be_stirred_once_a_day() -> None:
+    async def story() -> None:
+        session = ember()
+        await verbs.start_planned(session)
+        assert verbs.stir_due(session.known, now(session))
+        await verbs.said_stirred(session, now(session))
+        assert not verbs.stir_due(session.known, now(session))
+
+    run(story())
+
+
+def test_a_pot_of_another_job_is_carried_on_and_numbered_by_its_own() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await session.keep(replace(SETTINGS, job="elsewhere"))
+        await verbs.tip_out(session, now(session))
+        assert now(session).started.number == 2
+
+    run(story())
+
+
+def test_undone_entries_stay_in_the_book() -> None:
+    async def story() -> None:
+        session = ember()
+        await to_orange(session)
+        await verbs.undo_last(session, now(session))
+        kinds = [type(record) for record in session.shelf.records()]
+        assert Undone in kinds
+        assert reads(again(session)) == ("FY", 19.3)
+
+    run(story())
