@@ -6,7 +6,7 @@ import flet as ft
 
 from mobile import theme as t
 from mobile.parts.icons import icon
-from mobile.parts.tap import Action, grow, surface, tap
+from mobile.parts.tap import Action, grow, grow_loosely, surface, tap
 
 CENTER = ft.TextAlign.CENTER
 
@@ -16,17 +16,23 @@ def lines(action: Action, size: float, ink: ft.ColorValue, small_ink: ft.ColorVa
     weight = t.STRONG if ink == t.INK else t.MEDIUM
     words = ft.Text(action.words, style=t.style(size, ink, weight), text_align=CENTER)
     if not action.small:
-        return words
+        return middle(words)
     small_size, small_weight = (t.SMALL, t.MEDIUM) if ink == t.INK else (t.CAPTION, t.NORMAL)
     style = t.style(small_size, small_ink, small_weight)
     small = ft.Text(action.small, style=style, text_align=CENTER)
-    return ft.Column(
+    both = ft.Column(
         [words, small],
         spacing=2,
         tight=True,
         alignment=ft.MainAxisAlignment.CENTER,
         horizontal_alignment=ft.CrossAxisAlignment.CENTER,
     )
+    return middle(both)
+
+
+def middle(content: ft.Control) -> ft.Control:
+    """Stand in the middle of the room that is given, and ask for none beyond the content."""
+    return ft.Row([grow_loosely(content)], alignment=ft.MainAxisAlignment.CENTER, tight=True)
 
 
 def padded(height: float, action: Action, size: float, side: float) -> ft.Padding:
@@ -46,7 +52,6 @@ def main_button(
         edge=ft.BorderSide(3, t.RIM if action.do else t.RAISED),
         padding=padded(height - 6, action, size, side),
     )
-    face.alignment = ft.Alignment.CENTER
     return tap(face, action.do, key=action.key)
 
 
@@ -61,7 +66,7 @@ def second_button(
         edge=ft.BorderSide(1.5, t.EDGE),
         padding=padded(height - 3, action, size, 4 if width else 12),
     )
-    face.alignment, face.width = ft.Alignment.CENTER, width
+    face.width = width
     return tap(face, action.do, key=action.key)
 
 

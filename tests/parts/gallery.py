@@ -34,22 +34,20 @@ def asked(route: str) -> tuple[str, str, float]:
 def Gallery() -> ft.Control:
     page = ft.context.page
     route, set_route = ft.use_state(page.route)
-    width, set_width = ft.use_state(page.width or 412)
+    size, set_size = ft.use_state((page.width or 412, page.height or 915))
 
     def listen() -> None:
         page.on_route_change = lambda event: set_route(event.route)
-        page.on_resize = lambda event: set_width(event.width)
+        page.on_resize = lambda event: set_size((event.width, event.height))
 
     ft.use_effect(listen, [])
     scene, look, ratio = asked(route)
+    width, height = size
     wide = width >= t.WIDE
 
-    def dress() -> None:
-        t.dress(page, t.look_of(look), ratio)
-
-    ft.use_effect(dress, [look, ratio])
+    ft.use_memo(lambda: t.dress(page, t.look_of(look), ratio), [look, ratio])
     inside = min(width - (t.RAIL if wide else 0), 752) - 2 * t.MARGIN
-    shown = scenes.SCENES[scene](inside, ratio, key=scene)
+    shown = scenes.SCENES[scene](inside, ratio, height, key=scene)
     current = {"weigh": "Mix", "keypad": "Mix"}.get(scene, scene.title())
     locked = scene in {"weigh", "keypad", "over"}
     bar: ft.Control = (

@@ -59,7 +59,7 @@ def how_button() -> ft.Control:
 
 
 @ft.component
-def Coats(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Coats(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     now = NOON + 54 * MIN
     two = Strip(NOON - 15 * MIN, NOON + 46 * MIN, NOON + 15 * MIN, NOON + 180 * MIN)
     one = Strip(NOON + 50 * MIN, NOON + 81 * MIN, NOON + 65 * MIN)
@@ -141,12 +141,12 @@ LAYERS = (
 )
 
 
-def is_low(ratio: float) -> bool:
-    return ratio >= t.STACKED_FROM or (ft.context.page.height or 915) < 800
+def is_low(ratio: float, height: float) -> bool:
+    return ratio >= t.STACKED_FROM or height < 800
 
 
 @ft.component
-def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Weigh(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     leave = outline_button(Action("Leave", nothing), "back")
     off = second_button(Action("Scale went off", nothing), t.SMALL)
     which = pills(2, 3, "Part 2 of 3")
@@ -163,13 +163,19 @@ def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
         ],
         spacing=16,
     )
+    mark, reads = Action("On the mark", nothing), Action("Scale reads", nothing)
+    stacked = ft.Column(
+        [second_button(reads), main_button(mark)],
+        spacing=t.GAP,
+        horizontal_alignment=ft.CrossAxisAlignment.STRETCH,
+        tight=True,
+    )
     block = ft.Row(
         [
-            grow(main_button(Action("On the mark", nothing), size=38, height=120), 5),
-            grow(second_button(Action("Scale reads", nothing), t.HEADING), 2),
+            grow(main_button(mark, size=38), 5),
+            grow(second_button(reads, t.HEADING), 2),
         ],
         spacing=t.GAP,
-        intrinsic_height=is_low(ratio),
         vertical_alignment=ft.CrossAxisAlignment.STRETCH,
     )
     return standing(
@@ -181,13 +187,13 @@ def Weigh(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
             t.say("band 76.7 to 77.9 g", t.FACT),
             Bucket(LAYERS, "cup", Cup(width=width)),
         ],
-        block,
-        is_low(ratio),
+        stacked if is_low(ratio, height) else block,
+        is_low(ratio, height),
     )
 
 
 @ft.component
-def Pad(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Pad(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     typing, set_typing = ft.use_state(Typing("81.9", True))
 
     def pressed(sign: str) -> None:
@@ -204,7 +210,7 @@ def Pad(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
         [Can(CanFace(7, "#FF7F1F", 0.6), "can 7"), grow(ft.Column([*names], spacing=2))],
         spacing=16,
     )
-    high = pad_height(ft.context.page.height or 915)
+    high = pad_height(height)
     pad = Keypad(Action(f"Use {typing.text} g", nothing), pressed, width, high, ratio)
     return screen(
         [
@@ -219,7 +225,7 @@ def Pad(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
 
 
 @ft.component
-def Over(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Over(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     yellow, orange = Layer(0, 0.075, "#F4F02A", "in"), Layer(0.075, 0.3, "#FF7F1F", "in")
     full = (yellow, orange, Layer(0.3, 0.78, "#CFD8DC", "in"))
     cup = Cup(78, labels=False)
@@ -250,7 +256,7 @@ def Over(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
 
 
 @ft.component
-def Cans(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Cans(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     typing, set_typing = ft.use_state(Typing("257.7"))
 
     def pressed(sign: str) -> None:
@@ -299,7 +305,7 @@ def Cans(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
                 Action("Next can", nothing),
                 pressed,
                 width,
-                pad_height(ft.context.page.height or 915),
+                pad_height(height),
                 ratio,
             )
         ],
@@ -316,7 +322,7 @@ MIXES = (
 
 
 @ft.component
-def Mix(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Mix(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     lines = [
         row(
             Row(name, small, value, under, state),  # type: ignore[arg-type]
@@ -344,7 +350,7 @@ SLOPED = Wall(3.20, 2.35, 4.05, (Opening("hatch", 0.6, 0.5, 2), Opening("door", 
 
 
 @ft.component
-def Walls(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Walls(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     light, choose = ft.use_state("lamp")
     return screen(
         [
@@ -421,10 +427,10 @@ WORKING = How(
 
 
 @ft.component
-def Job(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Job(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     page = ft.context.page
     up, lift = ft.use_state(False)
-    ft.use_dialog(how_sheet(WORKING, lambda: lift(False), page.height or 915) if up else None)
+    ft.use_dialog(how_sheet(WORKING, lambda: lift(False), height) if up else None)
     names = (
         ("site", "Site", "18 °C, 60 % RH"),
         ("lamps", "Lamps", "up to 142 min left"),
@@ -451,7 +457,7 @@ def Job(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
 
 
 @ft.component
-def Notices(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Notices(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     return ft.Column(
         [
             notice(
@@ -508,7 +514,7 @@ def Notices(width: float, ratio: float, *, key: str | None = None) -> ft.Control
 
 
 @ft.component
-def Forms(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Forms(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     form, set_form = ft.use_state((("width", "5.62"), ("left", "2,8x"), ("name", "Wall 1")))
 
     def change(name: str, text: str) -> None:
@@ -538,7 +544,7 @@ def Forms(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
 
 
 @ft.component
-def Empty(width: float, ratio: float, *, key: str | None = None) -> ft.Control:
+def Empty(width: float, ratio: float, height: float, *, key: str | None = None) -> ft.Control:
     return empty(
         "No job yet.",
         "A job holds its walls, its mixes and its coats.",

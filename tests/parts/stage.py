@@ -11,7 +11,11 @@ import flet_web  # type: ignore[import-untyped]
 
 FONTS = Path(__file__).parents[2] / "assets/fonts"
 WEIGHTS = (400, 500, 600)
-SCALE = '<meta name="text-scale" content="scale">'
+# Without the second, Flutter may start while the phone still lays the page out 980 wide.
+METAS = (
+    '<meta name="text-scale" content="scale">'
+    '<meta name="viewport" content="width=device-width, initial-scale=1.0">'
+)
 
 
 def manifest() -> list[dict[str, object]]:
@@ -32,7 +36,7 @@ def assets() -> str:
     for weight in WEIGHTS:
         copyfile(FONTS / f"figures-{weight}.woff2", root / f"assets/fonts/figures-{weight}.woff2")
     page = (Path(flet_web.get_package_web_dir()) / "index.html").read_text()
-    (root / "index.html").write_text(page.replace("<head>", f"<head>{SCALE}", 1))
+    (root / "index.html").write_text(page.replace("<head>", f"<head>{METAS}", 1))
     return str(root)
 
 
