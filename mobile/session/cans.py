@@ -13,6 +13,7 @@ from mobile.session.session import Session, Undo
 from mobile.store.records import Can, CanWeighed, Paint, Poured
 from mobile.words import cans as words
 
+READS = "reads"  # the figure of that form
 EMPTY, UNOPENED = "empty", "unopened"  # where a tare comes from
 
 
@@ -137,21 +138,37 @@ def paint_named(known: Known, name: str) -> Paint | None:
     return next((paint for paint in known.paints if paint.name.casefold() == wanted), None)
 
 
+def checked(known: Known, can: Can, paint: Paint, unopened_gross_g: float | None = None) -> Can:
+    """Give a can with its tare, that of an unopened one worked out; refuse what can't be."""
+    taken = {other.number for other in known.cans if other.id != can.id and not other.gone}
+    if can.number in taken:
+        raise Refused("number_taken", float(can.number), next_number(known), next_number(known))
+    if can.label_l is not None:
+        require("label_l", can.label_l, *LABEL_L)
+    if paint.density_g_ml is not None:
+        require("density_g_ml", paint.density_g_ml, *DENSITY_G_ML)
+    if can.tare_g is not None:
+        require("tare_g", can.tare_g, *GROSS_G)
+    if unopened_gross_g is None:
+        return can
+    if can.label_l is None:
+        raise Refused("label_l", "", *LABEL_L)
+    if paint.density_g_ml is None:
+        raise Refused("density_g_ml", "", *DENSITY_G_ML)
+    tare_g = tare_from_unopened(unopened_gross_g, can.label_l, paint.density_g_ml).tare_g
+    return replace(can, tare_g=tare_g, tare_from=UNOPENED)
+
+
 async def keep_can(
     session: Session, can: Can, paint: Paint, unopened_gross_g: float | None = None
 ) -> Can:
     """Keep a can and its paint; one that was weighed unopened gives its tare and its first net."""
     known = session.known
-    _number_is_free(known, can)
-    _require_in_range(can, paint)
     old, old_paint = found(known.cans, can.id), found(known.paints, paint.id)
-    if unopened_gross_g is not None:
-        tare_g = _tare_unopened_g(can, paint, unopened_gross_g)
-        can = replace(can, tare_g=tare_g, tare_from=UNOPENED)
-    kept = _stamped(session, replace(can, paint=paint.id))
+    kept = checked(known, replace(can, paint=paint.id), paint, unopened_gross_g)
+    kept = _stamped(session, kept)
     entries: tuple[CanWeighed, ...] = ()
-    new_tare = old is None or old.tare_g != kept.tare_g
-    if unopened_gross_g is not None and kept.tare_g is not None and new_tare:
+    if unopened_gross_g is not None and kept.tare_g is not None:
         net_g = net(unopened_gross_g, kept.tare_g).net_g
         stamp = session.stamp()
         entries = (CanWeighed(*stamp, kept.id, unopened_gross_g, kept.tare_g, net_g),)
@@ -168,36 +185,13 @@ def _stamped(session: Session, can: Can) -> Can:
     return replace(can, id=can_id, at_s=at_s, device=device)
 
 
-def _tare_unopened_g(can: Can, paint: Paint, gross_g: float) -> float:
-    if can.label_l is None:
-        raise Refused("label_l", "", *LABEL_L)
-    if paint.density_g_ml is None:
-        raise Refused("density_g_ml", "", *DENSITY_G_ML)
-    return tare_from_unopened(gross_g, can.label_l, paint.density_g_ml).tare_g
-
-
-def _require_in_range(can: Can, paint: Paint) -> None:
-    if can.label_l is not None:
-        require("label_l", can.label_l, *LABEL_L)
-    if paint.density_g_ml is not None:
-        require("density_g_ml", paint.density_g_ml, *DENSITY_G_ML)
-    if can.tare_g is not None:
-        require("tare_g", can.tare_g, *GROSS_G)
-
-
-def _number_is_free(known: Known, can: Can) -> None:
-    taken = {other.number for other in known.cans if other.id != can.id and not other.gone}
-    if can.number in taken:
-        raise Refused("number_taken", float(can.number), next_number(known), next_number(known))
-
-
 async def weigh_can(session: Session, can: Can, gross_g: float) -> CanWeighed:
     """Settle a can by a weighing."""
     if can.tare_g is None:
         raise Refused("tare_g", "", *GROSS_G)
     net_g = net(gross_g, can.tare_g).net_g
     entry = CanWeighed(*session.stamp(), can.id, gross_g, can.tare_g, net_g)
-    await session.keep(entry, forget=(f"cans/{can.id}/weigh",))
+    await session.keep(entry, forget=(weigh_form(can),))
     session.tell(words.weighed(can.number, net_g), Undo(entries=(entry.id,)))
     return entry
 
@@ -206,3 +200,16 @@ async def can_gone(session: Session, can: Can) -> None:
     """Put a can out of the list: empty, or given away."""
     await session.keep(_stamped(session, replace(can, gone=True)))
     session.tell(words.gone(can.number), Undo(things=(can,)))
+
+
+def weigh_form(can: Can) -> str:
+    """Give the address under which a reading of a can is typed."""
+    return f"cans/{can.id}/weigh"
+
+
+def typed_reading(session: Session, can: Can) -> str:
+    """Give the reading that was typed for a can and not kept, "" if none."""
+    form = weigh_form(can)
+    waiting = session.drafts.waiting()
+    typed = dict(waiting[form]) if form in waiting else session.known.draft(form)
+    return typed.get(READS, "")

@@ -1,0 +1,108 @@
+"""What is typed of a can, and how it is read."""
+
+from dataclasses import dataclass
+
+from core.errors import Refused, require
+from mobile.session.cans import EMPTY, UNOPENED, checked, paint_named
+from mobile.session.known import Known, found
+from mobile.session.view import View
+from mobile.store.records import Can, Paint
+
+NUMBERS, NAME_COUNT = (1, 9999), (1, 80)
+SUGGESTED_MOST = 8
+Stamp = tuple[str, float, str]
+Stamps = tuple[Stamp, Stamp]  # of a new can, of a new paint
+NOBODY: Stamps = (("", 0.0, ""), ("", 0.0, ""))
+
+
+@dataclass(frozen=True, slots=True)
+class CanForm:
+    """What has been typed, untouched."""
+
+    number: str = ""
+    paint: str = ""
+    day: str = ""
+    lamp: str = ""
+    label: str = ""
+    density: str = ""
+    tare: str = EMPTY
+    grams: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Meant:
+    """What a form means: a can, its paint, and what the unopened can weighed."""
+
+    can: Can
+    paint: Paint
+    unopened_gross_g: float | None = None
+
+
+def form_of(known: Known, can: Can | None, number: int, view: View) -> CanForm:
+    """Write a kept can as one would type it."""
+    if can is None:
+        return CanForm(number=str(number))
+    paint = found(known.paints, can.paint)
+    return CanForm(
+        str(can.number),
+        paint.name if paint else "",
+        paint.day if paint else "",
+        paint.lamp if paint else "",
+        view.typed("label_l", can.label_l),
+        view.typed("density_g_ml", paint.density_g_ml if paint else None),
+        EMPTY,
+        view.typed("tare_g", can.tare_g),
+    )
+
+
+def meant(known: Known, can: Can | None, form: CanForm, stamps: Stamps, view: View) -> Meant:
+    """Read a form; raise `Refused` at the first field that can't be."""
+    number = view.read("can_number", form.number)
+    if number != int(number):
+        raise Refused("can_number", form.number, *NUMBERS)
+    require("can_number", number, *NUMBERS)
+    if not form.paint.strip():
+        raise Refused("paint_name", form.paint, *NAME_COUNT)
+    label_l = optional("label_l", form.label, view)
+    paint = paint_of(known, form, optional("density_g_ml", form.density, view), stamps[1])
+    unopened = form.tare == UNOPENED
+    gross_g = view.read("gross_g", form.grams) if unopened else None
+    tare_g = None if unopened else optional("tare_g", form.grams, view)
+    whence = can.tare_from if can and can.tare_g == tare_g else EMPTY
+    stamp = (can.id, *stamps[0][1:]) if can else stamps[0]
+    made = Can(*stamp, int(number), paint.id, label_l, tare_g, "" if tare_g is None else whence)
+    return Meant(checked(known, made, paint, gross_g), paint, gross_g)
+
+
+def problem(known: Known, can: Can | None, form: CanForm, view: View) -> Refused | None:
+    """Say what can't be kept yet of what is typed."""
+    try:
+        meant(known, can, form, NOBODY, view)
+    except Refused as refusal:
+        return refusal
+    return None
+
+
+def optional(name: str, text: str, view: View) -> float | None:
+    """Read a field that may stay empty."""
+    return view.read(name, text) if text.strip() else None
+
+
+def paint_of(known: Known, form: CanForm, density_g_ml: float | None, stamp: Stamp) -> Paint:
+    """Give the paint that is meant: a known one, with what is new of it, or a new one."""
+    kept = paint_named(known, form.paint)
+    if kept is None:
+        return Paint(*stamp, " ".join(form.paint.split()), form.day, form.lamp, density_g_ml)
+    density = kept.density_g_ml if density_g_ml is None else density_g_ml
+    day, lamp = form.day or kept.day, form.lamp or kept.lamp
+    if (day, lamp, density) == (kept.day, kept.lamp, kept.density_g_ml):
+        return kept
+    return Paint(kept.id, *stamp[1:], kept.name, day, lamp, density)
+
+
+def suggested(known: Known, form: CanForm) -> tuple[Paint, ...]:
+    """Give the known paints that a half-typed name may mean; none once it is one of them."""
+    if paint_named(known, form.paint):
+        return ()
+    typed = form.paint.strip().casefold()
+    return tuple(p for p in known.paints if typed in p.name.casefold())[:SUGGESTED_MOST]
