@@ -16,6 +16,8 @@ SENTENCES = {
     "limit_before_wait": "The recoat limit must be later than the wait.",
     "number_taken": "Another can has that number. Paint a different one on the lid.",
     "name": "Give it a name.",
+    "can_number": "A whole number from 1 to 9999, as on the lid.",
+    "paint_name": "Say which paint is in it.",
 }
 _NAMES = {
     "width_m": "Width",
