@@ -43,6 +43,8 @@ class Box:
     value: str
     chosen: bool
     off: bool
+    cut: bool
+    """It touches the edge of a list that scrolls, so that a part of it may be out of sight."""
 
     @property
     def middle(self) -> tuple[float, float]:

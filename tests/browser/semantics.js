@@ -12,7 +12,8 @@
     [...node.childNodes].filter((part) => !part.matches?.('flt-semantics'));
   const roles = { INPUT: 'textbox', TEXTAREA: 'textbox', A: 'link', IMG: 'img' };
   const found = [];
-  const walk = (node, parent) => {
+  const scrolls = ({ style }) => [style.overflowX, style.overflowY].includes('scroll');
+  const walk = (node, parent, port) => {
     let here = parent;
     if (node.matches('flt-semantics')) {
       const field = own(node).find((part) => part.matches?.('input, textarea'));
@@ -31,12 +32,15 @@
         found.push({ id: node.id, parent, role, name, left, top, width, height, tap,
           value: field ? field.value : plain(said.getAttribute('aria-valuetext')),
           chosen: is('aria-current') || is('aria-checked') || is('aria-selected'),
-          off: is('aria-disabled') || Boolean(field?.disabled) });
+          off: is('aria-disabled') || Boolean(field?.disabled),
+          cut: Boolean(port) && (left <= port.left || top <= port.top
+            || left + width >= port.right || top + height >= port.bottom) });
       }
     }
-    for (const child of node.children) walk(child, here);
+    const inside = scrolls(node) ? node.getBoundingClientRect() : port;
+    for (const child of node.children) walk(child, here, inside);
   };
   const host = document.querySelector('flt-semantics-host');
-  if (host) walk(host, '');
+  if (host) walk(host, '', null);
   return found;
 }

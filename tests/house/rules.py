@@ -14,6 +14,7 @@ SPEAK_OF_ANY_QUANTITY = (
     "core/amounts.py",
     "core/numerals.py",
     "core/quantities.py",
+    "mobile/words/trouble.py",
 )
 ON_A_SCREEN = ("mobile/words/*", "mobile/screens/*", "mobile/parts/*", "mobile/app.py")
 

@@ -65,4 +65,5 @@ def main() -> None:
         json.dump(told, report)
 
 
-main()
+if __name__ == "__main__":
+    main()
