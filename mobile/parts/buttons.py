@@ -101,31 +101,39 @@ def stack_or_row(controls: list[ft.Control], text_ratio: float) -> ft.Control:
     )
 
 
+def pair(actions: tuple[Action, ...], text_ratio: float = 1.0) -> ft.Control:
+    """Stand two second buttons side by side, or under each other where the text is large."""
+    return stack_or_row([second_button(action, height=58) for action in actions], text_ratio)
+
+
 def thumb_block(
-    upper: tuple[Action, Action],
+    upper: tuple[Action, ...],
     main: Action,
     earlier: Action,
     later: Action,
     text_ratio: float = 1.0,
 ) -> ft.Control:
-    """Build the block in the thumb's reach: two buttons, below them −5 | main | +5."""
-    above = stack_or_row([second_button(action, height=58) for action in upper], text_ratio)
+    """Build the block in the thumb's reach: two buttons, below them −5 | main | +5.
+
+    Where the text is large, give no `upper` and let their `pair` scroll: the block stays low.
+    """
+    above = [pair(upper, text_ratio)] if upper else []
     button = main_button(main, height=78)
     if text_ratio >= t.STACKED_FROM:
         joined = [
             replace(one, words=f"{one.words} {one.small}", small="") for one in (earlier, later)
         ]
         sides = [second_button(side) for side in joined]
-        rows: list[ft.Control] = [above, stack_or_row(sides, 1.0), button]
+        rows: list[ft.Control] = [*above, stack_or_row(sides, 1.0), button]
     else:
         sides = [second_button(side, t.FACT, 78, 64) for side in (earlier, later)]
-        middle = ft.Row(
+        line = ft.Row(
             [sides[0], grow(button), sides[1]],
             spacing=t.GAP,
             intrinsic_height=True,
             vertical_alignment=ft.CrossAxisAlignment.STRETCH,
         )
-        rows = [above, middle]
+        rows = [*above, line]
     return ft.Column(
         rows, spacing=t.GAP, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
     )

@@ -26,6 +26,7 @@ from mobile.parts.buttons import (
     main_button,
     option,
     outline_button,
+    pair,
     second_button,
     stack_or_row,
     thumb_block,
@@ -96,6 +97,11 @@ def Coats(width: float, ratio: float, height: float, *, key: str | None = None) 
     waits_one = spread(
         [wait_fact("15 min", "label", "label"), wait_fact("31 min", "drying", "reckoned, slow")]
     )
+    upper = (
+        Action("Weigh next", nothing, "base, load 2 of 2"),
+        Action("Weigh a can", nothing, "shortest first"),
+    )
+    large = ratio >= t.STACKED_FROM
     tacky = stack_or_row([second_button(Action("Still tacky: 10 min more", nothing))], 1.0)
     return screen(
         [
@@ -118,13 +124,11 @@ def Coats(width: float, ratio: float, height: float, *, key: str | None = None) 
                 ]
             ),
             BoardToCome("Film, Wall 1", "24 h after base 3, label only", "day 3, 09:00"),
+            *([pair(upper, ratio)] if large else []),
         ],
         [
             thumb_block(
-                (
-                    Action("Weigh next", nothing, "base, load 2 of 2"),
-                    Action("Weigh a can", nothing, "shortest first"),
-                ),
+                () if large else upper,
                 Action("Base 1 finished", nothing, "Wall 2"),
                 Action("−5", nothing, "min"),
                 Action("+5", nothing, "min"),
