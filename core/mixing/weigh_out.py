@@ -105,7 +105,7 @@ def next_pour(plan: Plan, poured: tuple[Pour, ...]) -> Target | None:
     return None
 
 
-def poured_by(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> float:
+def poured_g(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> float:
     """Find what was poured, from what the scale reads now.
 
     Parameters
@@ -125,7 +125,7 @@ def poured_by(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> float:
     Source: weighing by running total, common practice, no published source.
 
     >>> ember = Plan((Portion("yellow", 19.3), Portion("orange", 58.0)))
-    >>> poured_by(ember, (Pour("yellow", 19.3),), reads_g=81.9)
+    >>> poured_g(ember, (Pour("yellow", 19.3),), reads_g=81.9)
     62.6
     """
     require("reads_g", reads_g, *READING_G)

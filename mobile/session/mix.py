@@ -5,7 +5,7 @@ from dataclasses import replace
 from core.errors import require
 from core.mixing.over_pour import Make
 from core.mixing.portions import Portion, portions, pouring_order
-from core.mixing.weigh_out import Restart, offset_after_restart, poured_by
+from core.mixing.weigh_out import Restart, offset_after_restart, poured_g
 from core.paints.recipe import shares
 from core.units import typed
 from mobile import clock
@@ -131,7 +131,7 @@ async def on_the_mark(session: Session, pot: Pot) -> None:
 def net_of(known: Known, pot: Pot, reads_g: float) -> float:
     """Find what was poured by a reading; raise `Refused` for one that can't be."""
     require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
-    return poured_by(pot.plan, pot.poured, reads_g)
+    return poured_g(pot.plan, pot.poured, reads_g)
 
 
 async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:

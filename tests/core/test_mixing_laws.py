@@ -22,7 +22,7 @@ from core.mixing.weigh_out import (
     next_pour,
     offset_after_restart,
     over,
-    poured_by,
+    poured_g,
 )
 from core.paints.blend import blend
 from core.paints.recipe import Part, shares
@@ -128,7 +128,7 @@ def test_paint_is_never_to_be_taken_out_and_none_is_lost(plan: Plan, slips: list
         assert target.net_g > 0
         assert target.reads_g > plan.offset_g + total_g(poured)
         reads_g = shown_g(plan.offset_g + total_g(poured) + target.net_g * slip, plan.scale_step_g)
-        net_g = poured_by(plan, poured, reads_g)
+        net_g = poured_g(plan, poured, reads_g)
         before_g = total_g(poured)
         poured = (*poured, Pour(target.paint, net_g))
         assert total_g(poured) == pytest.approx(before_g + net_g, abs=1e-9)

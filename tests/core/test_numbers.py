@@ -143,7 +143,9 @@ def test_a_huge_text_is_refused_at_once(text: str) -> None:
     before = time.perf_counter()
     with pytest.raises(Refused):
         read("width_m", text)
-    assert time.perf_counter() - before < 0.05
+    assert (
+        time.perf_counter() - before < 0.5
+    )  # loaded machines stall; a parser that blows up takes minutes
 
 
 @pytest.mark.parametrize("text", ["1 " * 20, "1," * 20, "1/" * 20, "111 " * 10, "1 ft " * 8])
@@ -151,7 +153,9 @@ def test_a_text_made_to_slow_the_parser_down_is_refused_at_once(text: str) -> No
     before = time.perf_counter()
     with pytest.raises(Refused):
         read("width_m", text)
-    assert time.perf_counter() - before < 0.05
+    assert (
+        time.perf_counter() - before < 0.5
+    )  # loaded machines stall; a parser that blows up takes minutes
 
 
 def test_a_number_without_a_unit_is_in_the_unit_that_the_field_says() -> None:

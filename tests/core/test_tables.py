@@ -18,7 +18,7 @@ from core.mixing.over_pour import answers
 from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
 from core.mixing.scale import band_g, on_step_g, shown_g, steps_count
-from core.mixing.weigh_out import Plan, Pour, next_pour, offset_after_restart, over, poured_by
+from core.mixing.weigh_out import Plan, Pour, next_pour, offset_after_restart, over, poured_g
 from core.paints.blend import blend
 from core.paints.recipe import Part, require_recipe, shares
 from core.units import System, number, read, show, typed, unit_of
@@ -31,7 +31,7 @@ NAMES = {
     for thing in (
         *(Opening, Part, Plan, PlannedStep, Portion, Pour, Cup, Wait, Wall, System, Refused),
         *(painted_area, shares, require_recipe, blend, portions, pouring_order, small_below_g),
-        *(steps_count, on_step_g, shown_g, band_g, next_pour, poured_by, over),
+        *(steps_count, on_step_g, shown_g, band_g, next_pour, poured_g, over),
         *(offset_after_restart, answers, contents, total_g, holds_l, level_ratio, levels),
         *(
             tare_from_unopened,
