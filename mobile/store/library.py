@@ -21,7 +21,7 @@ from mobile.store.contents import Contents, Kept, document_of, read_contents
 from mobile.store.door import Door
 from mobile.store.export import exported, ids_of_job
 from mobile.store.migrations import ABOUT, MIGRATIONS, Migration
-from mobile.store.records import Entry, Record
+from mobile.store.records import Entry, Job, Record
 
 _ENTRIES: Final = get_args(Entry)
 
@@ -107,7 +107,7 @@ class Library:
 
     def export(self, job: str | None = None) -> bytes:
         """Write everything as one file, or one job and what it needs (`export.py` has the form)."""
-        if job is not None and job not in self._kept:
+        if job is not None and not any(isinstance(r, Job) and r.id == job for r in self.records()):
             raise LookupError(f"there is no job {job}")
         ids = self._kept.keys() if job is None else ids_of_job(self._book, job)
         records = (record for record in self.records() if record.id in ids)
