@@ -19,7 +19,7 @@ from mobile.session.address import WEIGH_OUT, address, place_of
 from mobile.session.coats import alarms
 from mobile.session.known import Known
 from mobile.session.pots import Pot, under_way
-from mobile.session.session import SESSION, Session
+from mobile.session.session import SESSION, Session, use_session
 from mobile.session.view import VIEW, View
 from mobile.words import places as words
 
@@ -169,7 +169,9 @@ def kept_place(seen: Seen, name: str, here: tuple[str, ...]) -> ft.Control:
 
 @ft.component
 def _Host(name: str, known: Known, at: str, view: View, *, key: str | None = None) -> ft.Control:
-    return VIEW(view, lambda: SCREENS[name](known, at))
+    # A place that is skipped outlives what stood above it: it gets the session from right here.
+    session = use_session()
+    return SESSION(session, lambda: VIEW(view, lambda: SCREENS[name](known, at)))
 
 
 Host = ft.memo(_Host)
