@@ -100,7 +100,12 @@ def Busy(
 ) -> ft.Control:
     """Show that something long is under way, how far it is, and a way out."""
     line = ft.ProgressBar(
-        value=done_ratio, color=t.TEXT, bgcolor=t.RAISED, bar_height=8, border_radius=4
+        value=done_ratio,
+        color=t.TEXT,
+        bgcolor=t.RAISED,
+        bar_height=8,
+        border_radius=4,
+        semantics_label=words,
     )
     text = ft.Semantics(live_region=True, container=True, content=t.say(words, t.NAME))
     rows: list[ft.Control] = [text, line]

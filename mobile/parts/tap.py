@@ -75,12 +75,13 @@ def tap(
     chosen: bool | None = None,
     key: str | None = None,
 ) -> ft.Control:
-    """Make a face a button; with a label that is read in place of what the face says."""
+    """Make a face a button of one node; a label is read in place of what the face says."""
     face.on_click, face.key = do, key
     face.ink = do is not None
     face.ink_color = ft.Colors.with_opacity(0.14, t.TEXT)
-    if label and face.content:
-        face.content = ft.Semantics(exclude_semantics=True, content=face.content)
-    return ft.Semantics(
-        button=True, label=label or None, selected=chosen, container=True, content=face
+    if not label:
+        return ft.Semantics(button=True, selected=chosen, container=True, content=face)
+    face.content = ft.Semantics(
+        button=True, label=label, selected=chosen, exclude_semantics=True, content=face.content
     )
+    return ft.MergeSemantics(face)
