@@ -46,7 +46,7 @@ def _swatch(
         width=SIZE,
         height=SIZE,
         alignment=ft.Alignment.CENTER,
-        border=ft.Border.all(3 if chosen else 1, t.TEXT if chosen else t.LINE),
+        border=ft.Border.all(3 if chosen else 1.5, t.TEXT if chosen else t.EDGE),
         border_radius=SIZE,
     )
     said = f"{label}: {looks.colour(color)}"

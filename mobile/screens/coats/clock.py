@@ -15,6 +15,7 @@ from mobile.session.view import View
 
 EDGES = 35.0  # of a board, both sides
 HOUR_WIDE = 52.0  # the least room that a whole hour's words need
+HALF = 20.0  # of those words: at an end they would be cut
 HALF_HOUR = timedelta(minutes=30)
 
 
@@ -60,5 +61,9 @@ def ticks_of(axis: Axis, width: float) -> tuple[Tick, ...]:
         at += HALF_HOUR
     hours = [mark for mark in marks if mark.minute == 0]
     every = 1 if len(hours) <= width // HOUR_WIDE else 2
-    said = {mark for mark in hours if mark.hour % every == 0}
+    said = {
+        mark
+        for mark in hours
+        if mark.hour % every == 0 and HALF <= axis.share(mark.timestamp()) * width <= width - HALF
+    }
     return tuple(Tick(mark.timestamp(), f"{mark:%H:%M}" if mark in said else "") for mark in marks)
