@@ -1,5 +1,9 @@
 """Grams and lists in words."""
 
+import re
+
+NUMBER_AND_UNIT = re.compile(r"(?<=\d) (?=[g%])")
+
 
 def first_up(said: str) -> str:
     """Begin with a capital, and leave the rest as the person wrote it."""
@@ -39,3 +43,12 @@ def listed(said: tuple[str, ...]) -> str:
     """Put words in a row: a, b and c."""
     *rest, last = said
     return f"{', '.join(rest)} and {last}" if rest else last
+
+
+def unbroken(said: str) -> str:
+    r"""Keep each number and its unit on one line.
+
+    >>> unbroken("lose 81.9 g")
+    'lose 81.9\xa0g'
+    """
+    return NUMBER_AND_UNIT.sub("\xa0", said)

@@ -1,6 +1,6 @@
 """What *Mix* says."""
 
-from mobile.words.grams import first_up, grams, whole
+from mobile.words.grams import first_up, grams, unbroken
 
 # The list
 EMPTY = "Write the first mix"
@@ -31,8 +31,6 @@ GRAMS, CUP = "Grams", "Empty cup"
 HOW_MUCH = "How many grams? Type them below."
 ONE_SCALE = "There is one scale, and another pot stands on it."
 NO_CAN = "no can yet"
-
-LOCKED = "places locked until it is stirred"
 
 
 def mix_number(number: int) -> str:
@@ -68,11 +66,6 @@ def paint_in(number: int | None, paint: str) -> str:
 def pot(number: int) -> str:
     """Name a pot."""
     return f"Pot {number}"
-
-
-def pot_title(name: str, batch_g: float) -> str:
-    """Name a pot by its mix and batch."""
-    return f"{first_up(name)}, {whole(batch_g)}"
 
 
 def mostly(mix: str, paint: str) -> str:
@@ -123,7 +116,7 @@ def tipped_out(lost: str) -> str:
 
 def made_bigger(planned: str) -> str:
     """Say that an over-pour was made good."""
-    return f"made bigger, from {planned} g"
+    return f"made bigger, from {unbroken(planned)}"
 
 
 def kept_more(paint: str) -> str:

@@ -113,7 +113,7 @@ def poured(net_g: float) -> str:
 
 def missed(much: str, paint: str) -> str:
     """Say that paint was poured and not logged."""
-    return f"{much} g of {paint} had gone in and were not logged. They will be."
+    return f"{much} g of {paint} had gone in and were not logged. Carry on logs them."
 
 
 def kept_count(logged: str) -> str:

@@ -19,7 +19,7 @@ from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
-OFF_WIDE = 112.0
+OFF_WIDE, OFF_HIGH = 90.0, 30.0  # its two lines make it higher
 ABOVE = ft.Padding(0, 12, 0, 0)
 APART = ft.MainAxisAlignment.SPACE_BETWEEN
 
@@ -40,7 +40,7 @@ def corners(pot: Pot, target: Target, view: View) -> ft.Control:
     leave = outline_button(Action(weigh_words.LEAVE, lambda: go(places.MIX), key="leave"), "back")
     off = Action(weigh_words.WENT_OFF, lambda: go(places.MIX, "weigh", "scale"), key="went off")
     if not narrow(view):
-        sides = [leave, grow(which(pot, target)), second_button(off, t.SMALL, width=OFF_WIDE)]
+        sides = [leave, grow(which(pot, target)), second_button(off, t.SMALL, OFF_HIGH, OFF_WIDE)]
         return ft.Container(ft.Row(sides, spacing=12), padding=ABOVE)
     return parted([leave, second_button(off, t.SMALL)], which(pot, target))
 

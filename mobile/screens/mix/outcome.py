@@ -19,6 +19,6 @@ def came_out(known: Known, pot: Pot) -> tuple[str, State]:
     said = []
     if pot.plan.factor_ratio > 1:
         planned_g = sum(portion.net_g for portion in pot.plan.portions)
-        said.append(words.made_bigger(in_grams.scale(planned_g, step_g)))
+        said.append(words.made_bigger(in_grams.whole(planned_g)))
     said += [words.kept_more(paint_of(known, paint).name) for paint in pot.kept]
     return (in_grams.listed(tuple(said)), "") if said else (words.AS_PLANNED, "good")

@@ -6,7 +6,7 @@ from core.mixing.over_pour import Answers
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import OverPour
 from mobile import theme as t
-from mobile.parts.bucket import Bucket, Cup
+from mobile.parts.bucket import Bucket
 from mobile.parts.buttons import outline_button
 from mobile.parts.icons import icon
 from mobile.parts.page import screen
@@ -14,6 +14,7 @@ from mobile.parts.sheet import How
 from mobile.parts.tap import Action, Do, grow, surface, tap
 from mobile.screens.mix.answers import Answer, keep_answer, make_answer, tip_answer
 from mobile.screens.mix.at_scale import back_corner
+from mobile.screens.mix.room import answer_cup
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how
@@ -28,7 +29,6 @@ from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
-CUP = Cup(78.0, labels=False)
 STRETCH = ft.CrossAxisAlignment.STRETCH
 
 
@@ -88,9 +88,9 @@ def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
         t.say(one.name, t.FACT, ink),
         t.say(one.cost, t.HEADING, ink, t.MEDIUM),
     ]
-    said = t.say(one.more, t.SMALL, ink if best else t.SOFT2)
+    said = t.say(in_grams.unbroken(one.more), t.SMALL, ink if best else t.SOFT2)
     cup = ft.Container(
-        Bucket(one.cup, weigh_words.CUP_AFTER, CUP),
+        Bucket(one.cup, weigh_words.CUP_AFTER, answer_cup(view)),
         bgcolor=t.GROUND if best else None,
         border_radius=t.HOW_RADIUS,
         padding=ft.Padding(6, 8, 6, 4),

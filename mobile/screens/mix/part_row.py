@@ -51,7 +51,7 @@ def part_row(
         ft.Row(
             [
                 chip(name, row, look, at),
-                grow(EntryField(paint, partial(change, PAINT), key=f"paint {at}")),
+                wide(EntryField(paint, partial(change, PAINT), key=f"paint {at}")),
             ],
             spacing=10,
         )
@@ -59,7 +59,7 @@ def part_row(
     if part.suggested:
         lines.append(suggestions(part.suggested, choose))
     share = t.say(part.share, t.NAME, weight=t.MEDIUM)
-    field = grow(EntryField(count, partial(change, PARTS), key=f"parts {at}"))
+    field = wide(EntryField(count, partial(change, PARTS), key=f"parts {at}"))
     if view.text_ratio >= t.STACKED_FROM:
         lines += [ft.Row([field]), share, remove]
     else:
@@ -68,6 +68,11 @@ def part_row(
         looked = Looks(row[DAY], row[LAMP], partial(change, DAY), partial(change, LAMP))
         lines.append(looked)
     return board(lines, spacing=10, key=f"part {at}")
+
+
+def wide(field: ft.Control) -> ft.Control:
+    """Let a field take the room that is left; a component has no width of its own."""
+    return ft.Container(field, expand=True)
 
 
 def chip(name: str, row: tuple[str, ...], look: Callable[[], None], at: int) -> ft.Control:

@@ -10,10 +10,11 @@ from mobile.session.view import View
 
 LOCKED_LINE = 79.0  # under the screen while the places are locked
 BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.26, 0.25, 96.0
-CAN, FIGURE_RATIO, FOOT = 64.0, 0.84, 19.0
+CAN, FIGURE_RATIO, FOOT, CUP_EDGE = 64.0, 0.84, 19.0, 8.0
 VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
+ANSWER_ROWS, ANSWER_CUP = 520.0, (56.0, 110.0)
 KEYS_LEAST, KEYS_MOST = 4 * t.TARGET + 3 * t.GAP, 4 * 1.2 * KEY + 3 * t.GAP
-HEAD, CUP_LINE, PART = 64.0, 24.0, 62.0
+HEAD, PART = 64.0, 75.0
 NARROW, NARROW_MORE = 380.0, 98.0
 
 
@@ -32,9 +33,16 @@ def cup_drawn(view: View, reads: str) -> Cup:
     figure = FIGURE_RATIO * figure_size(reads, "g", inside(view), t.READS)
     rows = 12 + t.BUTTON + CAN + 2 * t.TARGET + 6 * t.GAP + figure
     more = NARROW_MORE if view.width < NARROW else 0
-    left = view.height - LOCKED_LINE - FOOT - block_high(view) - rows - more
+    left = view.height - LOCKED_LINE - FOOT - block_high(view) - rows - more - CUP_EDGE
     high = max(CUP_LEAST, min(CUP_HIGH, CUP_RATIO * view.height, left))
     return Cup(float(floor(high)), labels=True, width=inside(view))
+
+
+def answer_cup(view: View) -> Cup:
+    """Find how high the three cups of an over-pour's answers may be."""
+    least, most = ANSWER_CUP
+    high = (view.height - LOCKED_LINE - ANSWER_ROWS) / 3
+    return Cup(float(floor(max(least, min(most, high)))), labels=False)
 
 
 def keys_high(view: View, reads: str) -> float:
@@ -48,6 +56,6 @@ def keys_high(view: View, reads: str) -> float:
 def start_keys_high(view: View, parts_count: int) -> float:
     """Find how high the keypad is before a weigh-out: what the figure and the parts leave."""
     figure = FIGURE_RATIO * t.CAN
-    rows = HEAD + t.BUTTON + figure + CUP_LINE + PART * parts_count + t.TARGET + 6 * t.GAP
+    rows = HEAD + t.BUTTON + figure + t.TARGET + PART * parts_count + 5 * t.GAP
     left = view.height - t.BAR - FOOT - rows
     return max(KEYS_LEAST, min(KEYS_MOST, left))

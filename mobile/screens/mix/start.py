@@ -9,7 +9,7 @@ from mobile.parts.choice import segmented
 from mobile.parts.figure import BigFigure
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import header, screen
-from mobile.parts.tap import Action
+from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import narrow, parted
 from mobile.screens.mix.contents import can_for_it
 from mobile.screens.mix.room import inside, start_keys_high
@@ -54,8 +54,8 @@ def Start(known: Known, mix: Mix, how_up: bool, *, key: str | None = None) -> ft
         top(mix, session, view),
         segmented(ASKED, asked, ask, view.text_ratio),
         BigFigure(figures.of(asked).text, "g", inside(view), t.CAN, True),
-        t.say(words.cup_line(batch.cup_g), t.SMALL, t.SOFT),
-        *ready(mix, batch, known.settings.scale_step_g, view),
+        cup_and_how(mix, batch),
+        *ready(batch, known.settings.scale_step_g, view),
     ]
     weigh = Action(words.weigh_grams(grams), start if batch.grams_g else None, key="weigh")
     high = start_keys_high(view, len(mix.parts))
@@ -86,7 +86,14 @@ def top(mix: Mix, session: Session, view: View) -> ft.Control:
     return header(mix.name, words.USES[mix.use], ft.Row(buttons, spacing=t.GAP, tight=True))
 
 
-def ready(mix: Mix, batch: Batch, step_g: float, view: View) -> list[ft.Control]:
+def cup_and_how(mix: Mix, batch: Batch) -> ft.Control:
+    """Say what is known of the cup; beside it how the portions come about."""
+    said = grow(t.say(words.cup_line(batch.cup_g), t.SMALL, t.SOFT))
+    why = Action(places.HOW, lambda: go(places.MIX, mix.id, "weigh", HOW), key="how")
+    return ft.Row([said, *([outline_button(why)] if batch.grams_g else [])], spacing=12)
+
+
+def ready(batch: Batch, step_g: float, view: View) -> list[ft.Control]:
     """Say what comes from which can, or why nothing can be weighed."""
     if batch.grams_g is None:
         said = t.say(batch.why, t.NAME, t.CAUTION if batch.why != words.HOW_MUCH else t.TEXT)
@@ -96,5 +103,4 @@ def ready(mix: Mix, batch: Batch, step_g: float, view: View) -> list[ft.Control]
         under, state = can_for_it(one, step_g)
         value = in_grams.grams_at(one.net_g, step_g)
         lines.append(row(Row(one.paint.name, "", value, under, state), text_ratio=view.text_ratio))
-    why = Action(places.HOW, lambda: go(places.MIX, mix.id, "weigh", HOW), key="how")
-    return [rows(lines), ft.Row([outline_button(why)])]
+    return [rows(lines)]

@@ -95,12 +95,9 @@ def thumb(mark: Action, reading: str, view: View) -> ft.Control:
     if view.text_ratio >= t.STACKED_FROM:
         stacked = [second_button(reads), main_button(mark)]
         return ft.Column(stacked, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
-    high = block_high(view)
-    sides = [
-        grow(main_button(mark, t.ANSWER, high), 5),
-        grow(second_button(reads, t.HEADING, high), 2),
-    ]
-    return ft.Row(sides, spacing=t.GAP, intrinsic_height=True, vertical_alignment=STRETCH)
+    sides = [grow(main_button(mark, t.ANSWER), 5), grow(second_button(reads, t.HEADING), 2)]
+    row = ft.Row(sides, spacing=t.GAP, vertical_alignment=STRETCH)
+    return ft.Container(row, height=block_high(view))
 
 
 def typed(known: Known) -> str:
