@@ -13,7 +13,7 @@ from importlib._bootstrap_external import (  # type: ignore[attr-defined]  # pri
     _code_to_hash_pyc,
 )
 
-NEVER_TRUE = {"TYPE_CHECKING", "typing.TYPE_CHECKING", "__name__ == '__main__'"}
+BLOCKS = ("body", "orelse", "finalbody", "handlers", "cases")
 
 Sources = dict[str, tuple[str, bytes]]
 """Module name -> (its path in the zip, its source)."""
@@ -25,16 +25,21 @@ def module_name(path: str) -> str:
     return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
 
 
-def running(tree: ast.Module) -> Iterator[ast.AST]:
-    """Walk a module without what only type checkers, or only a command line, read."""
+def statements(tree: ast.Module) -> Iterator[ast.AST]:
+    """Walk a module's statements without what only type checkers, or only a command line, run."""
     ahead: list[ast.AST] = [tree]
     while ahead:
         node = ahead.pop()
         yield node
-        if isinstance(node, ast.If) and ast.unparse(node.test) in NEVER_TRUE:
-            ahead += node.orelse
-        else:
-            ahead += ast.iter_child_nodes(node)
+        for block in ("orelse",) if isinstance(node, ast.If) and never(node.test) else BLOCKS:
+            ahead += getattr(node, block, ())
+
+
+def never(test: ast.expr) -> bool:
+    """Say whether a condition is one that never holds on a phone."""
+    if isinstance(test, ast.Compare):
+        return ast.unparse(test) == "__name__ == '__main__'"
+    return "TYPE_CHECKING" in {getattr(test, "id", ""), getattr(test, "attr", "")}
 
 
 def imported(node: ast.Import | ast.ImportFrom, package: str) -> Iterator[str]:
@@ -61,19 +66,18 @@ def lazy_names(tree: ast.Module) -> dict[str, str]:
 def wanted(name: str, path: str, tree: ast.Module, late: dict[str, str]) -> Iterator[str]:
     """Name all modules that one module may load while it runs."""
     package = name if path.endswith("/__init__.py") else name.rpartition(".")[0]
-    nodes = list(running(tree))
-    flets = {"flet"}
-    for node in nodes:
+    flets: set[str] = set()
+    for node in statements(tree):
         if isinstance(node, ast.Import | ast.ImportFrom):
             yield from imported(node, package)
         if isinstance(node, ast.Import):
-            flets |= {alias.asname for alias in node.names if alias.name == "flet" and alias.asname}
+            flets |= {alias.asname or "flet" for alias in node.names if alias.name == "flet"}
         if isinstance(node, ast.ImportFrom) and node.module == "flet":
             yield from (late.get(alias.name, "") for alias in node.names)
-    for node in nodes:
-        if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
-            module = late.get(node.attr, "") if node.value.id in flets else ""
-            yield from (module, f"{module}.{node.attr}")
+    for part in ast.walk(tree) if flets else ():
+        if isinstance(part, ast.Attribute) and isinstance(part.value, ast.Name):
+            module = late.get(part.attr, "") if part.value.id in flets else ""
+            yield from (module, f"{module}.{part.attr}")
 
 
 def reached(sources: Sources, roots: list[str]) -> dict[str, ast.Module]:
