@@ -86,9 +86,8 @@ LEFT_OUT = (
     "tarfile",
     "xml.*",
     "pint.matplotlib",
-    # for older Pythons, and for a C clock that is there
+    # stands in for a C module that is there
     "_pydatetime",
-    "typing_extensions",
 )
 """Modules that imports name and that nothing here ever runs; a test imports all the others."""
 
@@ -123,8 +122,11 @@ def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
 
 def library(client: Client) -> dict[str, bytes]:
     """Read the sources of the standard library that Pyodide brings."""
-    with zipfile.ZipFile(io.BytesIO(client.read("pyodide/python_stdlib.zip"))) as zipped:
-        files = {name: zipped.read(name) for name in zipped.namelist() if name.endswith(".py")}
+    try:
+        with zipfile.ZipFile(io.BytesIO(client.read("pyodide/python_stdlib.zip"))) as zipped:
+            files = {name: zipped.read(name) for name in zipped.namelist() if name.endswith(".py")}
+    except zipfile.BadZipFile as problem:
+        raise Unfit(f"flet-web {client.release}: python_stdlib.zip: {problem}.") from problem
     if "os.py" not in files or "pyodide/__init__.py" not in files:
         raise Unfit(f"flet-web {client.release}: python_stdlib.zip holds no os.py or no pyodide.")
     return files

@@ -15,8 +15,12 @@ SHIPPED = (
     "flexcache",
     "flexparser",
     "platformdirs",
-    "typing_extensions",
 )
+BESIDES = """Python (the Python Software Foundation License, python.org) as built by Pyodide
+(Mozilla Public License 2.0, pyodide.org); Flutter and what comes with it: assets/NOTICES; the text
+font: a subset of IBM Plex Sans (SIL Open Font License 1.1) under the name Figures; signs cut from
+Material Icons (Apache License 2.0).
+"""
 FLET = "1.0."  # one minor version: its page, worker and fonts are taken apart below
 MEND = "Install the versions that pyproject.toml asks for: python -m pip install -e ."
 LARGEST_BYTES = 64_000_000
@@ -84,12 +88,15 @@ def sources(module: str) -> dict[str, bytes]:
 
 
 def licences() -> str:
-    """Collect the licences of the packages shipped, each under its name and release."""
-    told = []
+    """Say under which licence each part is shipped, with the texts that the packages bring."""
+    told = [BESIDES]
     for package in SHIPPED:
-        files = importlib.metadata.files(package) or []
-        texts = [file for file in sorted(files) if "licen" in file.name.lower()]
-        told += [f"{package} {release(package)}\n\n{file.read_text()}" for file in texts]
+        about = importlib.metadata.metadata(package).json
+        name = about.get("license_expression") or about.get("license") or "as below"
+        told.append(f"{package} {release(package)}: {name}")
+        files = sorted(importlib.metadata.files(package) or ())
+        texts = [file for file in files if file.name.upper().startswith(("LICEN", "COPYING"))]
+        told += [file.read_text() for file in texts]
     return f"\n{'-' * 72}\n\n".join(told)
 
 

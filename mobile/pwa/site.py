@@ -119,7 +119,7 @@ def stamp(base: str, root: Path = ROOT) -> str:
     return told.hexdigest()
 
 
-def fresh(folder: Path, base: str) -> bool:
+def fresh(folder: Path, base: str, root: Path = ROOT) -> bool:
     """Say whether a folder holds the site that `build` would make now."""
     try:
         known = json.loads((folder.parent / f"{folder.name}.{STAMP}").read_text("utf-8"))
@@ -127,7 +127,7 @@ def fresh(folder: Path, base: str) -> bool:
         return False
     return (
         isinstance(known, dict)
-        and known.get("stamp") == stamp(base)
+        and known.get("stamp") == stamp(base, root)
         and (folder / "sw.js").exists()
     )
 

@@ -12,10 +12,9 @@ from tests.pwa.conftest import Files, changed, laid
 pytestmark = [pytest.mark.browser, pytest.mark.timeout(300)]
 
 SPOIL = """async (path) => {
-  const cache = await caches.open((await caches.keys())[0]);
-  const version = await (await cache.match(`${new URL('.', document.baseURI)}.kept/version`)).json();
-  const key = `${new URL('.', document.baseURI)}.kept/${version.seal}/${version.files[path][0]}`;
-  await cache.put(key, new Response('spoilt'));
+  const cache = await caches.open((await caches.keys())[0]), kept = `${document.baseURI}.kept`;
+  const version = await (await cache.match(`${kept}/version`)).json();
+  await cache.put(`${kept}/${version.seal}/${version.files[path][0]}`, new Response('spoilt'));
 }"""
 SPLASH = "() => document.getElementById('splash').innerText"
 AGAIN = """() => {
@@ -153,9 +152,7 @@ def test_a_newer_version_fetches_only_what_it_changes(
     assert asked <= {"", "sw.js"}
 
 
-def test_a_damaged_newer_version_changes_nothing(
-    opened: Phone, host: Served, files: Files
-) -> None:
+def test_a_damaged_newer_version_changes_nothing(opened: Phone, host: Served, files: Files) -> None:
     made = newer(files)
     laid(host.folder, made | {"index.html": made["index.html"] + b" "})
     opened.reload()
@@ -172,4 +169,3 @@ def test_coming_back_to_the_page_starts_it_afresh(opened: Phone, host: Served) -
     opened.open(f"{host.address}licences.txt")
     opened.back()
     comes(opened, "count 0")
-

@@ -11,7 +11,7 @@ WORDS = "first edition"  # a test changes it to make a newer version
 
 
 @ft.component
-def Sample() -> ft.Control:
+def Sample() -> ft.Control:  # noqa: N802  components are PascalCase
     """Show a count, and the last news of each kind."""
     count, set_count = ft.use_state(0)
     news, set_news = ft.use_state(dict[str, str]())
