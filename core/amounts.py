@@ -148,5 +148,5 @@ def _in_chain(terms: tuple[Amount, ...]) -> tuple[Amount, ...]:
     named = (*terms[:-1], last) if last else ()
     places = [chain.index(amount.unit) if amount.unit in chain else -1 for amount in named]
     whole = all(amount.figure.denominator == 1 for amount in terms[:-1])
-    falling = places == sorted(set(places)) and -1 not in places
+    falling = places == sorted(set(places))  # one that is in no chain would come twice, or low
     return named if whole and falling else ()
