@@ -22,9 +22,22 @@ class Field:
     number: bool = True
 
 
+def rims() -> dict[ft.ControlState, ft.InputBorder]:
+    """Give a field's rims: thick where one types, in the caution's colour where it is wrong."""
+    sides = {
+        ft.ControlState.ERROR: ft.BorderSide(2, t.CAUTION),
+        ft.ControlState.FOCUSED: ft.BorderSide(3, t.TEXT),
+        ft.ControlState.DEFAULT: ft.BorderSide(1.5, t.EDGE),
+    }
+    radius = ft.BorderRadius.all(t.HOW_RADIUS)
+    return {
+        state: ft.OutlineInputBorder(side=side, border_radius=radius)
+        for state, side in sides.items()
+    }
+
+
 def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.TextField:
     """Give a field its looks."""
-    corners = ft.BorderRadius.all(t.HOW_RADIUS)
     return ft.TextField(
         ref=ref,
         key=field.name,
@@ -41,11 +54,7 @@ def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.Text
         enable_suggestions=not field.number,
         smart_dashes_type=False,
         smart_quotes_type=False,
-        border_radius=corners,
-        border_width=1.5,
-        border_color=t.EDGE,
-        focused_border_color=t.TEXT,
-        focused_border_width=3,
+        border=rims(),
         cursor_color=t.TEXT,
         filled=True,
         fill_color=t.BOARD,

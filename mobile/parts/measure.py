@@ -4,7 +4,7 @@
 ADVANCES = (
     (0.25, " \u00a0"),
     (0.30, "ijl,.':;!"),
-    (0.36, "()[]{}ft|"),
+    (0.36, "()[]{}ft|′″"),
     (0.41, "rI-/"),
     (0.50, "szcLvy?Jx"),
     (0.57, "aekoFT*_"),
@@ -24,5 +24,5 @@ def text_width(words: str, size: float) -> float:
 def unparted(words: str) -> str:
     """Keep a unit with its figure, where a text is broken into lines ("Use 81.9 g")."""
     head, gap, last = words.rpartition(" ")
-    short = len(last) <= 2 and head[-1:].isdigit()  # noqa: PLR2004  units: g, m, m²
+    short = len(last) <= 2 and head[-1:] in {*"0123456789."}  # noqa: PLR2004  units: g, m, m²
     return f"{head}\u00a0{last}" if gap and short else words
