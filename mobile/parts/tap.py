@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from inspect import isawaitable
 from typing import Any, TypeVar
 
 import flet as ft
@@ -67,6 +68,17 @@ def surface(
     )
 
 
+def awaited(do: Do) -> Do:
+    """Wait for what a plain function hands back (`lambda: verb()`); Flet would let it drop."""
+
+    async def run() -> None:
+        done = do()
+        if isawaitable(done):
+            await done
+
+    return run
+
+
 def tap(
     face: ft.Container,
     do: Do | None,
@@ -76,7 +88,7 @@ def tap(
     key: str | None = None,
 ) -> ft.Control:
     """Make a face a button of one node; a label is read in place of what the face says."""
-    face.on_click, face.key = do, key
+    face.on_click, face.key = awaited(do) if do else None, key
     face.ink = do is not None
     face.ink_color = ft.Colors.with_opacity(0.14, t.TEXT)
     if not label:
