@@ -7,11 +7,13 @@ from typing import Any, Union, cast, get_args, get_origin
 
 from hypothesis import strategies as st
 
-from mobile.store.records import Draft, Entry, Poured, Record
+from mobile.store.records import Entry, Record
+from tests.store.pour_and_draft import PHONE, draft, poured
+
+__all__ = ["PHONE", "draft", "poured"]
 
 KINDS: tuple[type[Record], ...] = get_args(Record)
 ENTRIES: tuple[type[Record], ...] = get_args(Entry)
-PHONE = "6f1c2a34-0000-4000-8000-000000000001"
 
 _SCALARS: dict[Any, st.SearchStrategy[Any]] = {
     NoneType: st.none(),
@@ -42,16 +44,6 @@ def values(hint: Any) -> st.SearchStrategy[Any]:
 def records(kinds: tuple[type[Record], ...] = KINDS) -> st.SearchStrategy[Record]:
     """Make records of some kinds."""
     return st.sampled_from(kinds).flatmap(values)
-
-
-def poured(n: int, pot: str = "pot", paint: str = "paint", can: str = "can") -> Poured:
-    """Give the nth pour."""
-    return Poured(f"pour-{n}", 1.9e9 + n, PHONE, pot, paint, can, 77.3, 231.9)
-
-
-def draft(n: int, form: str = "weigh") -> Draft:
-    """Give a draft as typed the nth time."""
-    return Draft(form, 1.9e9 + n, PHONE, (("grams", f"{n}."),))
 
 
 def places(value: Any, path: tuple[Any, ...] = ()) -> Iterator[tuple[tuple[Any, ...], Any]]:
