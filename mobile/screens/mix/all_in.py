@@ -8,7 +8,7 @@ from mobile.parts.bucket import Bucket, Cup
 from mobile.parts.buttons import main_button, outline_button
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.at_scale import parted, undo_words
+from mobile.screens.mix.at_scale import narrow, parted, undo_words
 from mobile.screens.mix.contents import how, in_pot, list_of
 from mobile.screens.mix.drawn import in_cup
 from mobile.session.address import HOW, go
@@ -24,7 +24,7 @@ from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
-CUP = Cup(120.0, labels=False)
+CUP, SMALL_CUP = Cup(120.0, labels=False), Cup(72.0, labels=False)
 MAIN_HIGH = 96.0
 
 
@@ -67,7 +67,8 @@ def cup_label(known: Known, pot: Pot, view: View) -> ft.Control:
         spacing=4,
         tight=True,
     )
-    cup = Bucket(in_cup(known, contents(pot.poured)), weigh_words.IN_THE_CUP, CUP)
+    size = SMALL_CUP if narrow(view) else CUP
+    cup = Bucket(in_cup(known, contents(pot.poured)), weigh_words.IN_THE_CUP, size)
     head = ft.Semantics(header=True, container=True, content=said)
     if view.text_ratio >= t.STACKED_FROM:
         return head

@@ -24,9 +24,14 @@ ABOVE = ft.Padding(0, 12, 0, 0)
 APART = ft.MainAxisAlignment.SPACE_BETWEEN
 
 
+def large(view: View) -> bool:
+    """Tell whether the text is so large that the figure has to come first."""
+    return view.text_ratio >= t.STACKED_FROM
+
+
 def narrow(view: View) -> bool:
     """Tell whether lines stand under each other."""
-    return view.width < NARROW or view.text_ratio >= t.STACKED_FROM
+    return view.width < NARROW or large(view)
 
 
 def which(pot: Pot, target: Target) -> ft.Control:
@@ -48,9 +53,14 @@ def corners(pot: Pot, target: Target, view: View) -> ft.Control:
 def back_corner(left: ft.Control, back: Do, view: View) -> ft.Control:
     """Put *Back* at the right of what a screen is about."""
     button = outline_button(Action(places.BACK, back, key="back"), "back")
-    if view.text_ratio >= t.STACKED_FROM:
+    if large(view):
         return parted([button], left)
     return ft.Container(ft.Row([grow(left), button], spacing=12), padding=ABOVE)
+
+
+def lowered(first: ft.Control) -> ft.Control:
+    """Keep what stands first off the screen's edge."""
+    return ft.Container(first, padding=ABOVE)
 
 
 def parted(sides: list[ft.Control], under: ft.Control) -> ft.Control:

@@ -13,7 +13,7 @@ from mobile.parts.page import screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action, Do, grow, surface, tap
 from mobile.screens.mix.answers import Answer, keep_answer, make_answer, tip_answer
-from mobile.screens.mix.at_scale import back_corner
+from mobile.screens.mix.at_scale import back_corner, narrow
 from mobile.screens.mix.room import answer_cup
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import from_can, paint_of
@@ -56,7 +56,7 @@ def TooMuch(
     made = make_answer(known, pot, three.make)
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     rows: list[ft.Control] = [
-        back_corner(title(known, pot, over), back, view),
+        back_corner(title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), back, view),
         card(made, make if three.make.fits else None, three.best == "make", view),
         card(keep_answer(known, pot, three.keep, view), keep, False, view),
         card(tip_answer(known, pot, three.tip), tip, three.best == "tip", view),
@@ -65,13 +65,13 @@ def TooMuch(
     return screen(rows)
 
 
-def title(known: Known, pot: Pot, over: OverPour) -> ft.Control:
+def title(known: Known, pot: Pot, over: OverPour, size: float) -> ft.Control:
     """Say how much of what is too much."""
     step_g = pot.plan.scale_step_g
     much = ft.Row(
         [
-            icon("up", 38, t.CAUTION, heavy=True),
-            grow(t.say(weigh_words.over(in_grams.scale(over.over_g, step_g)), t.ANSWER, t.CAUTION)),
+            icon("up", size, t.CAUTION, heavy=True),
+            grow(t.say(weigh_words.over(in_grams.scale(over.over_g, step_g)), size, t.CAUTION)),
         ],
         spacing=8,
     )

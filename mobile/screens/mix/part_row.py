@@ -13,6 +13,7 @@ from mobile.parts.chip import TwoLight
 from mobile.parts.fields import EntryField, Field
 from mobile.parts.icons import icon
 from mobile.parts.tap import Action, grow, surface, tap
+from mobile.screens.mix.at_scale import narrow
 from mobile.screens.mix.looks import Looks
 from mobile.screens.mix.recipe_form import DAY, LAMP, PAINT, PARTS, look_of
 from mobile.session.view import View
@@ -47,23 +48,17 @@ def part_row(
     paint = Field(f"paint {at}", words.paint_label(at + 1), row[PAINT], part.paint_wrong, False)
     count = Field(f"parts {at}", words.PARTS, row[PARTS], part.parts_wrong)
     remove = outline_button(Action(places.REMOVE, partial(change, -1, ""), key=f"remove {at}"))
-    lines: list[ft.Control] = [
-        ft.Row(
-            [
-                chip(name, row, look, at),
-                wide(EntryField(paint, partial(change, PAINT), key=f"paint {at}")),
-            ],
-            spacing=10,
-        )
-    ]
-    if part.suggested:
-        lines.append(suggestions(part.suggested, choose))
+    spot = chip(name, row, look, at)
+    paints = wide(EntryField(paint, partial(change, PAINT), key=f"paint {at}"))
+    count_field = wide(EntryField(count, partial(change, PARTS), key=f"parts {at}"))
     share = t.say(part.share, t.NAME, weight=t.MEDIUM)
-    field = wide(EntryField(count, partial(change, PARTS), key=f"parts {at}"))
-    if view.text_ratio >= t.STACKED_FROM:
-        lines += [ft.Row([field]), share, remove]
+    offered = [suggestions(part.suggested, choose)] if part.suggested else []
+    if narrow(view):
+        above, below = [paints], [[spot, count_field], [grow(share), remove]]
     else:
-        lines.append(ft.Row([field, grow(share), remove], spacing=12))
+        above, below = [spot, paints], [[count_field, grow(share), remove]]
+    lines: list[ft.Control] = [ft.Row(above, spacing=10), *offered]
+    lines += [ft.Row(line, spacing=12) for line in below]
     if part.looks_up:
         looked = Looks(row[DAY], row[LAMP], partial(change, DAY), partial(change, LAMP))
         lines.append(looked)

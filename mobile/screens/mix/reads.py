@@ -12,8 +12,8 @@ from mobile.parts.icons import icon
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.at_scale import back_corner, poured_from, which
-from mobile.screens.mix.room import inside, keys_high
+from mobile.screens.mix.at_scale import back_corner, large, lowered, poured_from, which
+from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.screens.mix.verdict import Verdict, verdict
 from mobile.session.address import go
 from mobile.session.from_cans import from_can
@@ -52,13 +52,16 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
     reading = Reading(
         target.reads_g, target.low_g, target.high_g, said.reads_g, one.paint.day, should
     )
-    rows: list[ft.Control] = [
-        back_corner(which(pot, target), back, view),
-        poured_from(one, weigh_words.THE_SCALE_READS, t.FACT),
-        BigFigure(text, "g", inside(view), t.TYPED, True),
-        verdict_line(said, should if said.sign in {"up", "down"} else ""),
-        OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view)),
-    ]
+    figure = BigFigure(text, "g", inside(view), figure_most(view), True)
+    line = verdict_line(said, should if said.sign in {"up", "down"} else "")
+    gauge = OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view))
+    paint = poured_from(one, weigh_words.THE_SCALE_READS, t.HEADING if large(view) else t.FACT)
+    above = back_corner(which(pot, target), back, view)
+    rows = (
+        [lowered(figure), line, gauge, above, paint]
+        if large(view)
+        else [above, paint, figure, line, gauge]
+    )
     action = Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use")
     keypad = Keypad(
         action,

@@ -9,8 +9,8 @@ from mobile.parts.icons import icon
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.at_scale import back_corner
-from mobile.screens.mix.room import inside, keys_high
+from mobile.screens.mix.at_scale import back_corner, large
+from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.screens.mix.verdict import Verdict, concluded
 from mobile.session.address import go
 from mobile.session.known import Known
@@ -45,11 +45,11 @@ def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Contro
         go(places.MIX, "weigh")
 
     title = ft.Semantics(header=True, container=True, content=t.say(weigh_words.WENT_OFF, t.FACT))
+    figure = BigFigure(text, "g", inside(view), figure_most(view), True)
+    asked = [t.say(weigh_words.PUT_BACK, t.HEADING), figure, conclusion(said)]
     rows: list[ft.Control] = [
         back_corner(title, back, view),
-        t.say(weigh_words.PUT_BACK, t.HEADING),
-        BigFigure(text, "g", inside(view), t.TYPED, True),
-        conclusion(said),
+        *(reversed(asked) if large(view) else asked),
         t.say(words.cup_line(pot.started.cup_g), t.SMALL, t.SOFT),
     ]
     usable = said.reads_g is not None

@@ -4,17 +4,18 @@ from math import floor
 
 from mobile import theme as t
 from mobile.parts.bucket import CUP_HIGH, Cup
-from mobile.parts.figure import figure_size
+from mobile.parts.figure import LEAST, figure_size
 from mobile.parts.keypad import KEY
 from mobile.session.view import View
 
 LOCKED_LINE = 79.0  # under the screen while the places are locked
-BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.26, 0.25, 96.0
+TYPED_RATIO, BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.158, 0.26, 0.25, 96.0
 CAN, FIGURE_RATIO, FOOT, CUP_EDGE = 64.0, 0.84, 19.0, 8.0
 VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
 ANSWER_ROWS, ANSWER_CUP = 520.0, (56.0, 110.0)
 KEYS_LEAST, KEYS_MOST = 4 * t.TARGET + 3 * t.GAP, 4 * 1.2 * KEY + 3 * t.GAP
 HEAD, PART = 64.0, 75.0
+KEYS_LARGE = 330.0  # three rows of keys and the main button under them
 NARROW, NARROW_MORE = 380.0, 98.0
 
 
@@ -45,12 +46,19 @@ def answer_cup(view: View) -> Cup:
     return Cup(float(floor(max(least, min(most, high)))), labels=False)
 
 
+def figure_most(view: View) -> float:
+    """Find how large a typed figure may be: on a low screen the keys need the room."""
+    return max(LEAST, min(t.TYPED, TYPED_RATIO * view.height))
+
+
 def keys_high(view: View, reads: str) -> float:
     """Find how high the keypad is: what the figure and the gauge leave."""
-    figure = FIGURE_RATIO * figure_size(reads or "0", "g", inside(view), t.TYPED)
+    figure = FIGURE_RATIO * figure_size(reads or "0", "g", inside(view), figure_most(view))
     rows = 12 + t.BUTTON + CAN + figure + VERDICT + GAUGE + GAUGE_ROWS * t.GAP
     left = view.height - LOCKED_LINE - FOOT - rows
-    return max(KEYS_LEAST, min(KEYS_MOST, left))
+    return (
+        KEYS_LARGE if view.text_ratio >= t.STACKED_FROM else max(KEYS_LEAST, min(KEYS_MOST, left))
+    )
 
 
 def start_keys_high(view: View, parts_count: int) -> float:
@@ -58,4 +66,6 @@ def start_keys_high(view: View, parts_count: int) -> float:
     figure = FIGURE_RATIO * t.CAN
     rows = HEAD + t.BUTTON + figure + t.TARGET + PART * parts_count + 5 * t.GAP
     left = view.height - t.BAR - FOOT - rows
-    return max(KEYS_LEAST, min(KEYS_MOST, left))
+    return (
+        KEYS_LARGE if view.text_ratio >= t.STACKED_FROM else max(KEYS_LEAST, min(KEYS_MOST, left))
+    )

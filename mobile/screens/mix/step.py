@@ -13,7 +13,14 @@ from mobile.parts.figure import BigFigure
 from mobile.parts.page import screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.at_scale import corners, narrow, poured_from, undo_words
+from mobile.screens.mix.at_scale import (
+    corners,
+    large,
+    lowered,
+    narrow,
+    poured_from,
+    undo_words,
+)
 from mobile.screens.mix.drawn import layers
 from mobile.screens.mix.room import block_high, cup_drawn, inside
 from mobile.session.address import HOW, go
@@ -56,14 +63,15 @@ def WeighStep(
         beside = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
     elif pot.last or tipped_before(known, pot):
         beside = Action(undo_words(pot), undo, key="undo pour")
+    cup = Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads))
     rows: list[ft.Control] = [
-        corners(pot, target, view),
-        poured_from(one),
+        poured_from(one, size=t.HEADING if large(view) else t.ZONE),
         should_read(),
         BigFigure(reads, "g", inside(view)),
         band(pot, target, beside, view),
-        Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads)),
     ]
+    above = corners(pot, target, view)
+    rows = [lowered(rows[0]), *rows[1:], above, cup] if large(view) else [above, *rows, cup]
     mark = Action(weigh_words.ON_THE_MARK, hit, key="on the mark")
     return screen(rows, [thumb(mark, typed(known), view)])
 
@@ -92,10 +100,13 @@ def thumb(mark: Action, reading: str, view: View) -> ft.Control:
     reads = Action(
         weigh_words.SCALE_READS, lambda: go(places.MIX, "weigh", "reads"), reading, "reads"
     )
-    if view.text_ratio >= t.STACKED_FROM:
+    if large(view):
         stacked = [second_button(reads), main_button(mark)]
         return ft.Column(stacked, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
-    sides = [grow(main_button(mark, t.ANSWER), 5), grow(second_button(reads, t.HEADING), 2)]
+    sides = [
+        grow(main_button(mark, t.ANSWER), 5),
+        grow(second_button(reads, t.HEADING), 3 if narrow(view) else 2),
+    ]
     row = ft.Row(sides, spacing=t.GAP, vertical_alignment=STRETCH)
     return ft.Container(row, height=block_high(view))
 
