@@ -32,6 +32,8 @@ class Chromium:
     """Chromium with a phone's profile: touch, mobile, device pixels."""
 
     name = "Chromium"
+    patience_s = 120.0
+    keeps = True
     own_hosts: tuple[str, ...] = (
         "accounts.google.com",
         "content-autofill.googleapis.com",
@@ -85,14 +87,10 @@ class Chromium:
 
     def drag(self, start: tuple[float, float], end: tuple[float, float]) -> None:
         hand = self.context.new_cdp_session(self.page)
-        steps = [
-            (start[0] + (end[0] - start[0]) * part / 12, start[1] + (end[1] - start[1]) * part / 12)
-            for part in range(13)
-        ]
-        for number, (x, y) in enumerate(steps):
-            kind = "touchMove" if number else "touchStart"
+        for part in range(6):
+            x, y = (near + (far - near) * part / 5 for near, far in zip(start, end, strict=True))
+            kind = "touchMove" if part else "touchStart"
             hand.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": [{"x": x, "y": y}]})
-            self.page.wait_for_timeout(16)
         self.page.wait_for_timeout(200)  # a finger that rests: no fling
         hand.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
         hand.detach()

@@ -26,6 +26,10 @@ class Engine(Protocol):
     """One running browser with one profile, behind one wire."""
 
     name: str
+    patience_s: float
+    """How long the app may take to come up in it."""
+    keeps: bool
+    """Whether it has its profile after its end."""
     own_hosts: tuple[str, ...]
     """Hosts that the browser calls for its own sake, whatever page it shows."""
 

@@ -49,6 +49,8 @@ class Firefox:
     """Firefox ESR in a window of a phone's size, touched by a thumb."""
 
     name = "Firefox ESR"
+    patience_s = 120.0
+    keeps = True
     own_hosts: tuple[str, ...] = ()
 
     def __init__(self, home: Path, wire: str, screen: Screen) -> None:

@@ -6,16 +6,17 @@ finds; it touches the middle of one, as a thumb does, and waits for words, never
 
 import re
 import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, cast
+from typing import Any, TypeVar, cast
 from urllib.parse import urlsplit
 
 from tests.browser.engine import Engine, Screen, until
 from tests.browser.wire import Wire, wire
 
+Found = TypeVar("Found")
 SEMANTICS = Path(__file__).with_name("semantics.js").read_text(encoding="utf-8")
 SEMANTICS = re.sub(r"^//.*\n", "", SEMANTICS, flags=re.MULTILINE)
 LIES_ON_TOP = """(x, y) => {
@@ -24,7 +25,6 @@ LIES_ON_TOP = """(x, y) => {
   for (let node = top; node; node = node.parentElement) if (node.id) ids.push(node.id);
   return ids;
 }"""
-PATIENCE_S = 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +94,12 @@ class Phone:
         known |= set(self.kind.own_hosts)
         return tuple(url for url in self.line.asked if urlsplit(url).netloc not in known)
 
+    def wait(
+        self, found: Callable[[], Found], seconds: float | None, missed: Callable[[], str]
+    ) -> Found:
+        """Wait for something, as long as the engine may take."""
+        return until(found, self.kind.patience_s if seconds is None else seconds, missed)
+
     def boxes(self) -> tuple[Box, ...]:
         """Read all nodes of the page that say something or can be touched, in reading order."""
         found = cast("list[dict[str, Any]]", self.engine.ask(SEMANTICS))
@@ -109,19 +115,19 @@ class Phone:
             box for box in self.boxes() if box.name == name and (not role or box.role == role)
         )
 
-    def see(self, words: str, seconds: float = PATIENCE_S) -> Box:
+    def see(self, words: str, seconds: float | None = None) -> Box:
         """Wait until some node says these words, among others; return the first that does."""
 
         def said() -> tuple[Box, ...]:
             return tuple(box for box in self.boxes() if words in f"{box.name} {box.value}")
 
-        return until(said, seconds, lambda: f"no {words!r} in:\n{self.words()}")[0]
+        return self.wait(said, seconds, lambda: f"no {words!r} in:\n{self.words()}")[0]
 
-    def gone(self, words: str, seconds: float = PATIENCE_S) -> None:
+    def gone(self, words: str, seconds: float | None = None) -> None:
         """Wait until no node says these words any more."""
-        until(lambda: words not in self.words(), seconds, lambda: f"still {words!r}")
+        self.wait(lambda: words not in self.words(), seconds, lambda: f"still {words!r}")
 
-    def one(self, name: str, role: str = "", seconds: float = PATIENCE_S) -> Box:
+    def one(self, name: str, role: str = "", seconds: float | None = None) -> Box:
         """Wait for the one node with this name and role, at rest, on top, and in the window."""
 
         def at_rest() -> Box | None:
@@ -130,7 +136,7 @@ class Phone:
                 return None
             return after[0] if self.on_top(after[0]) else None
 
-        box = until(at_rest, seconds, lambda: self.why_not(name, role))
+        box = self.wait(at_rest, seconds, lambda: self.why_not(name, role))
         return cast("Box", box)
 
     def on_top(self, box: Box) -> bool:
@@ -162,17 +168,17 @@ class Phone:
         """Tap a field, and type over what stands in it."""
         field = self.one(label, "textbox")
         self.touch(field)
-        until(
+        self.wait(
             lambda: self.engine.ask("() => /INPUT|TEXTAREA/.test(document.activeElement?.tagName)"),
-            PATIENCE_S,
+            None,
             lambda: f"{label!r} took no focus",
         )
         if field.value:
             self.engine.press("Control+a")
         self.engine.write(text)
-        until(
+        self.wait(
             lambda: text in self.typed(label),
-            PATIENCE_S,
+            None,
             lambda: f"{label!r} holds {self.typed(label)}, not {text!r}",
         )
 
@@ -200,7 +206,7 @@ class Phone:
         path.parent.mkdir(parents=True, exist_ok=True)
         self.engine.picture(path)
 
-    def saved(self, seconds: float = PATIENCE_S) -> Path:
+    def saved(self, seconds: float | None = None) -> Path:
         """Wait for a downloaded file; return the newest."""
         folder = self.home / "downloads"
 
@@ -209,7 +215,7 @@ class Phone:
             whole = [path for path in folder.iterdir() if path.suffix != ".part"]
             return sorted(whole, key=lambda path: path.stat().st_mtime)
 
-        return until(files, seconds, lambda: f"nothing in {folder}")[-1]
+        return self.wait(files, seconds, lambda: f"nothing in {folder}")[-1]
 
 
 @contextmanager

@@ -4,21 +4,27 @@ Under a driver it keeps nothing over its end (its profile is of the moment), so 
 can't be tried here; a reload can.
 """
 
+import base64
 import json
 import os
 import subprocess
 from pathlib import Path
 from typing import Any
 
-from selenium import webdriver
-from selenium.webdriver.webkitgtk.options import Options
-from selenium.webdriver.webkitgtk.service import Service
-
 from tests.browser import hand
 from tests.browser.engine import Screen, call, kill_group
+from tests.browser.webdriver import WebDriver, free_port
 
 DRIVER = "/usr/bin/WebKitWebDriver"
 XVFB = "/usr/bin/Xvfb"
+# The driver can't read the console: the page itself is asked to keep what is said on it.
+HEAR = """() => {
+  if (globalThis.heard) return;
+  const heard = globalThis.heard = [], say = console.error;
+  console.error = (...words) => { heard.push(words.join(' ')); say(...words); };
+  addEventListener('error', (event) => heard.push(event.message));
+  addEventListener('unhandledrejection', (event) => heard.push(String(event.reason)));
+}"""
 LANGUAGE = {"LANG": "en_US.UTF-8", "LC_ALL": "en_US.UTF-8"}  # "c" would be no language to Flutter
 
 
@@ -32,6 +38,8 @@ class WebKit:
     """WebKitGTK in a window as small as it gets (its own bar needs some 450 dp)."""
 
     name = "WebKitGTK"
+    patience_s = 300.0
+    keeps = False
     own_hosts: tuple[str, ...] = ()
 
     def __init__(self, home: Path, wire: str, screen: Screen) -> None:
@@ -39,39 +47,31 @@ class WebKit:
         self.screen = screen
         self.log = (home / "webkit.log").open("a", encoding="utf-8")
         self.xvfb, display = virtual_screen()
-        host, _, port = wire.partition(":")
-        options = Options()
-        options.binary_location = program()
-        options.add_argument("--automation")
-        options.set_capability(
-            "proxy",
-            {
-                "proxyType": "manual",
-                "httpProxy": f"{host}:{port}",
-                "sslProxy": f"{host}:{port}",
-            },
-        )
+        port = free_port()
         gl = {"LIBGL_ALWAYS_SOFTWARE": "1", "DISPLAY": display}
-        self.service = Service(
-            DRIVER,
+        self.process = subprocess.Popen(
+            [DRIVER, f"--port={port}", "--host=127.0.0.1"],
+            stdout=self.log,
+            stderr=self.log,
             env={**os.environ, **LANGUAGE, **gl},
-            log_output=self.log,
-            popen_kw={"start_new_session": True},
+            start_new_session=True,
         )
-        self.driver = webdriver.WebKitGTK(options=options, service=self.service)
-        self.driver.set_page_load_timeout(120)
-        self.tabs = [self.driver.current_window_handle]
+        self.driver = WebDriver(port, wanted(wire))
+        self.driver.post("/timeouts", pageLoad=120_000, script=120_000)
+        self.tabs = [self.driver.call("GET", "/window")]
         self.resize(screen.width, screen.height)
 
     def open(self, url: str) -> None:
-        self.driver.get(url)
+        self.driver.post("/url", url=url)
+        self.ask(HEAR)
 
     def ask(self, function: str, *values: object) -> Any:
-        return json.loads(self.driver.execute_script(f"return {call(function, values)}"))
+        script = f"return {call(function, values)}"
+        return json.loads(self.driver.post("/execute/sync", script=script, args=[]))
 
     def act(self, actions: hand.Steps) -> None:
         """Perform what a hand does."""
-        self.driver.execute("actions", {"actions": actions})
+        self.driver.post("/actions", actions=actions)
 
     def touch(self, x: float, y: float) -> None:
         self.act(hand.tap((x, y), "touch"))
@@ -86,34 +86,39 @@ class WebKit:
         self.act(hand.chord(key))
 
     def picture(self, path: Path) -> None:
-        self.driver.save_screenshot(str(path))
+        path.write_bytes(base64.b64decode(self.driver.call("GET", "/screenshot")))
 
     def resize(self, width: int, height: int) -> None:
-        self.driver.set_window_size(width, height)
+        self.driver.post("/window/rect", width=width, height=height)
 
     def reload(self) -> None:
-        self.driver.refresh()
+        self.driver.post("/refresh")
+        self.ask(HEAR)
 
     def tab(self, number: int) -> None:
         if number == len(self.tabs):
-            self.driver.switch_to.new_window("tab")
-            self.tabs.append(self.driver.current_window_handle)
-        self.driver.switch_to.window(self.tabs[number])
+            self.tabs.append(self.driver.post("/window/new", type="tab")["handle"])
+        self.driver.post("/window", handle=self.tabs[number])
 
     def troubles(self) -> tuple[str, ...]:
-        return ()  # the driver has no way to read the console
+        return tuple(self.ask("() => globalThis.heard ?? []"))
 
     def kill(self) -> None:
         self.close()
 
     def close(self) -> None:
-        process = self.service.process
-        if process is not None:
-            kill_group(process.pid)
-            process.wait(20)
+        kill_group(self.process.pid)
+        self.process.wait(20)
         self.xvfb.kill()
         self.xvfb.wait(20)
         self.log.close()
+
+
+def wanted(wire: str) -> dict[str, object]:
+    """Ask for MiniBrowser, behind the wire."""
+    browser = {"binary": program(), "args": ["--automation"]}
+    proxy = {"proxyType": "manual", "httpProxy": wire, "sslProxy": wire}
+    return {"webkitgtk:browserOptions": browser, "proxy": proxy, "pageLoadStrategy": "eager"}
 
 
 def virtual_screen() -> "tuple[subprocess.Popen[bytes], str]":
