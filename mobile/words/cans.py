@@ -59,9 +59,9 @@ def keep(number: str) -> str:
     return f"Keep can {number}" if number else "Keep the can"
 
 
-def full(label: str) -> str:
-    """Say what a can holds by its label."""
-    return f"of {label}"
+def of_label(left: str, label: str) -> str:
+    """Say the litres left, of those on the label."""
+    return f"{left} of {label}".strip() if label else left
 
 
 def typed(text: str) -> str:
@@ -103,8 +103,3 @@ def less(grams: str) -> str:
 def spoken(number: int, paint: str, share: str) -> str:
     """Say what a drawn can shows."""
     return f"can {number}, {paint}" + (f", {share} full" if share else "")
-
-
-def emptiest(paint: str, grams: str) -> str:
-    """Say which can is the emptiest."""
-    return f"{paint}, {grams}"

@@ -1,5 +1,6 @@
 """A can as it is drawn and said, wherever it stands."""
 
+from core.units import System
 from mobile.parts.can import CanFace
 from mobile.session.cans import CanNow
 from mobile.session.view import View
@@ -30,6 +31,12 @@ def grams_of(now: CanNow, view: View) -> str:
 
 
 def litres_of(now: CanNow, view: View) -> str:
-    """Say the litres that should be in a can, "" while unknown."""
-    litres_l = now.volume_l(now.balance.should_be_g)
-    return "" if litres_l is None else view.show("volume_l", litres_l, 2)
+    """Say the litres that should be in a can, and those of its label, as far as they are known."""
+    litres_l, label_l = now.volume_l(now.balance.should_be_g), now.can.label_l
+    left = "" if litres_l is None else litres(litres_l, view)
+    return words.of_label(left, "" if label_l is None else litres(label_l, view))
+
+
+def litres(volume_l: float, view: View) -> str:
+    """Write litres no finer than a can is filled; fluid ounces as they are."""
+    return view.show("volume_l", volume_l, 2 if view.system is System.METRIC else None)

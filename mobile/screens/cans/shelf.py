@@ -2,12 +2,13 @@
 
 import flet as ft
 
-from mobile.parts.boards import Row, row, rows
+from mobile import theme as t
+from mobile.parts.boards import rows
 from mobile.parts.buttons import main_button, second_button
 from mobile.parts.can import Can
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
-from mobile.parts.tap import Action
+from mobile.parts.tap import Action, grow, spread, tap
 from mobile.screens.cans.drawn import face_of, grams_of, litres_of, name_of, spoken
 from mobile.session.address import go
 from mobile.session.cans import CanNow, cans_now, typed_reading
@@ -34,15 +35,17 @@ def AllCans(known: Known, *, key: str | None = None) -> ft.Control:
 
 
 def _line(now: CanNow, typed: str, view: View) -> ft.Control:
-    lead = Can(face_of(now, now.level_ratio), spoken(now, now.level_ratio, view))
-    said = Row(name_of(now), _small(now, typed, view), grams_of(now, view), litres_of(now, view))
-    return row(said, lambda: go(places.CANS, now.can.id), lead, view.text_ratio)
+    can = Can(face_of(now, now.level_ratio), spoken(now, now.level_ratio, view))
+    grams = t.say(grams_of(now, view), t.FACT if now.weighed else t.SMALL)
+    small = words.typed(typed) if typed else litres_of(now, view)
+    said: list[ft.Control] = [
+        t.say(name_of(now), t.NAME, weight=t.MEDIUM),
+        spread([grams, *([t.say(small, t.CAPTION, t.SOFT)] if small else [])]),
+    ]
+    words_side = grow(ft.Column(said, spacing=2, tight=True, horizontal_alignment=STRETCH))
+    face = ft.Container(ft.Row([can, words_side], spacing=14), padding=PADDING)
+    return tap(face, lambda: go(places.CANS, now.can.id), key=f"can {now.can.number}")
 
 
-def _small(now: CanNow, typed: str, view: View) -> str:
-    if typed:
-        return words.typed(typed)
-    label_l = now.can.label_l
-    return (
-        words.can(now.can.number) if label_l is None else words.full(view.show("label_l", label_l))
-    )
+PADDING = ft.Padding(16, 11, 16, 11)
+STRETCH = ft.CrossAxisAlignment.STRETCH

@@ -35,7 +35,8 @@ def coat_board(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
         last = scene.last == coat.wall.id
         rows.append(WaitStrip(strip_of(coat.drying), scene.clock, said, last, key="strip"))
     rows += foot_of(coat, scene, hands)
-    face = board(rows, RIMS.get(stands, ""), CLOSE, f"board {coat.wall.name}")
+    # Boards change places, so they bear no key: Flet 1.0.5 breaks when keyed siblings are swapped.
+    face = board(rows, RIMS.get(stands, ""), CLOSE)
     if scene.chosen == coat.wall.id and isinstance(face, ft.Container):
         face.border = ft.Border.all(3, t.TEXT)
     return face

@@ -1,0 +1,59 @@
+"""Two walls of the demo job and its first steps, at hours of one morning; made up for this project.
+
+The waits are the reference job's, worked by hand: promoter 30 min and at most 4 h, base 15 min,
+24 h before the film.
+"""
+
+from datetime import datetime
+
+import pytest
+
+from core.coats.schedule import PlannedStep
+from core.waits.pair import Wait
+from core.walls.shape import Wall as Shape
+from mobile import clock
+from mobile.session.session import Session
+from mobile.store.records import CautionRead, CoatFinished, Job, Record, Settings, Wall
+from tests.session.shelf import Shelf
+
+STAMP = (1000.0, "phone")
+STEPS = (
+    PlannedStep("wash", "wash", "prepare", Wait(3600.0)),
+    PlannedStep("promoter", "promoter", "promoter", Wait(1800.0, 14400.0)),
+    PlannedStep("base1", "base 1", "base", Wait(900.0)),
+    PlannedStep("base2", "base 2", "base", Wait(86400.0)),
+    PlannedStep("film", "film", "film", Wait(7200.0)),
+)
+JOB = Job("job", *STAMP, "Moth Cellar", STEPS)
+WALL_1 = Wall("w1", *STAMP, "job", "Wall 1", Shape(5.62, 2.8, 2.8))
+WALL_2 = Wall("w2", *STAMP, "job", "Wall 2", Shape(3.2, 2.35, 4.05))
+DAY = "2031-05-17"
+
+
+def hour_s(hour: int, minute: int = 0, day: int = 17) -> float:
+    """Give an instant of that May."""
+    return datetime(2031, 5, day, hour, minute).astimezone().timestamp()
+
+
+def finished(wall: Wall, step: str, at_s: float) -> CoatFinished:
+    """Give an entry."""
+    return CoatFinished(f"{wall.id} {step}", at_s, "phone", "job", wall.id, step, at_s)
+
+
+def cautions_read(*names: str) -> tuple[CautionRead, ...]:
+    """Give what was read that day."""
+    return tuple(CautionRead(f"read {name}", *STAMP, "job", name, DAY) for name in names)
+
+
+def two_walls(*more: Record) -> Session:
+    """Give a session with the job on a shelf."""
+    settings = Settings("settings", *STAMP, job="job")
+    return Session(Shelf(JOB, WALL_1, WALL_2, settings, *more), "phone")
+
+
+class Watch:
+    """A clock that stands until it is set."""
+
+    def __init__(self, monkeypatch: pytest.MonkeyPatch, at_s: float) -> None:
+        self.at_s = at_s
+        monkeypatch.setattr(clock, "now_s", lambda: self.at_s)
