@@ -28,6 +28,7 @@ NAMES = {
     "poured_since_g": "Poured since it was weighed",
     "reads_g": "The scale should read",
     "ready_at_s": "Ready",
+    "speak_above_g": "Worth asking above",
     "share_ratio": "Share now",
     "should_be_g": "Should be in it",
     "tare_g": "Empty can",
