@@ -62,6 +62,29 @@ def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.Text
     )
 
 
+class Typing:
+    """What a field remembers between two paintings, so that quick fingers lose nothing.
+
+    A text comes back from the form one painting after it was typed. By then more may stand in the
+    field; to send the older text to the page would wipe that. So what merely comes back is left
+    alone, and only a text from elsewhere (a draft, another unit, *Clear*) is shown.
+    """
+
+    def __init__(self) -> None:
+        self.given: str | None = None
+        self.sent: list[str] = []
+        self.control: ft.TextField | None = None
+
+    def shown(self, given: str) -> str:
+        """Say what to show, given what the form holds."""
+        back = given in self.sent
+        if back:
+            del self.sent[: self.sent.index(given) + 1]
+        live = self.control if back or given == self.given else None
+        self.given = given
+        return live.value if live else given
+
+
 @ft.component
 def EntryField(
     field: Field,
@@ -74,17 +97,21 @@ def EntryField(
     """Ask for one text or number; all of it is selected on entry, and Enter goes on."""
     nothing: ft.TextSelection | None = None
     chosen, choose = ft.use_state(nothing)
+    typing: Typing = ft.use_memo(Typing, [])
 
     def typed(event: ft.Event[ft.TextField]) -> Any:
         choose(None)
+        typing.sent.append(event.control.value)
         return on_change(event.control.value)
 
     control = text_field(field, ref)
+    control.value = typing.shown(field.value)
     control.selection = chosen
     control.on_change = typed
     control.on_submit = on_enter
     control.on_focus = lambda event: choose(ft.TextSelection(0, len(event.control.value)))
     control.on_blur = lambda: choose(None)
+    typing.control = control
     return control
 
 
@@ -99,16 +126,15 @@ def Fields(
     """Ask for several in a column; Enter goes to the next, and from the last to `on_done`."""
     doors: list[ft.Ref[ft.TextField]] = ft.use_memo(list[ft.Ref[ft.TextField]], [])
     doors.extend(ft.Ref[ft.TextField]() for _ in range(len(fields) - len(doors)))
-    page = ft.context.page
 
     def enter(at: int) -> Callable[[], Any] | None:
         if at + 1 == len(fields):
             return on_done
 
-        def go_on() -> None:
-            following = doors[at + 1].current
+        async def go_on() -> None:
+            following = doors[at + 1].current  # asked for now: a painting may have replaced it
             if following:
-                page.run_task(following.focus)
+                await following.focus()
 
         return go_on
 
@@ -116,7 +142,7 @@ def Fields(
         return lambda text: on_change(name, text)
 
     controls: list[ft.Control] = [
-        EntryField(field, change(field.name), enter(at), doors[at], key=field.name)
+        EntryField(field, change(field.name), enter(at), doors[at], key=f"entry {field.name}")
         for at, field in enumerate(fields)
     ]
     return ft.Column(

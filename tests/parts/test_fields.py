@@ -17,6 +17,8 @@ def Bench() -> ft.Control:  # noqa: N802  components are PascalCase
 
     def change(name: str, text: str) -> None:
         set_form(lambda now: tuple((k, text if k == name else v) for k, v in now))
+        if text == "same":  # as a draft that is offered again changes a field
+            set_form(lambda now: (("width", "3 again"), now[1]))
 
     fields = tuple(
         Field(name, f"{name.title()}, m", text, "no number" if "x" in text else "")
@@ -56,6 +58,34 @@ def test_two_fields_typed_in_one_tick_both_stay() -> None:
         screen = Screen(Bench)
         await asyncio.gather(put(screen, "width", "1"), put(screen, "height", "2"))
         assert (field(screen, "width").value, field(screen, "height").value) == ("1", "2")
+
+    asyncio.run(run())
+
+
+def test_fingers_quicker_than_the_painting_lose_nothing() -> None:
+    async def run() -> None:
+        screen = Screen(Bench)
+        one = field(screen, "width")
+        for text in ("3", "3,", "3,5"):  # all typed before the first is painted
+            screen.session.apply_patch(one._i, {"value": text})
+            await screen.session.dispatch_event(one._i, "change", text)
+        screen.session.apply_patch(one._i, {"value": "3,52"})  # and one more, not yet told
+        await asyncio.sleep(0.05)
+        assert field(screen, "width").value == "3,52"
+        await screen.fire(field(screen, "width"), "change", "3,52")
+        assert field(screen, "width").value == "3,52"
+
+    asyncio.run(run())
+
+
+def test_a_text_from_elsewhere_is_shown() -> None:
+    async def run() -> None:
+        screen = Screen(Bench)
+        await put(screen, "width", "3")
+        await put(screen, "height", "same")
+        assert field(screen, "width").value == "3 again"
+        await put(screen, "width", "4")
+        assert field(screen, "width").value == "4"
 
     asyncio.run(run())
 
