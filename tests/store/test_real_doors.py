@@ -4,6 +4,7 @@ import contextlib
 import random
 import time
 from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -193,7 +194,7 @@ def test_no_kept_pour_is_lost_when_the_battery_comes_out(
         first = len(pours)
         size = chance.choice((200, 20_000, 1_000_000))
         chromium.engine.ask("(first, size) => { verb('keep_on', first, size); }", first, size)
-        until(lambda first=first: kept(chromium) >= first, 60, lambda: "nothing kept")
+        until(partial(has_kept, chromium, first), 60, lambda: "nothing kept")
         time.sleep(chance.uniform(0, 0.7))
         chromium.kill()
         there = kept(chromium)
@@ -201,6 +202,10 @@ def test_no_kept_pour_is_lost_when_the_battery_comes_out(
     ready(chromium, served)
     verb(chromium, "start", how)
     assert len(ids(chromium)) - 1 > there >= KILLS - 1
+
+
+def has_kept(phone: Phone, number: int) -> bool:
+    return kept(phone) >= number
 
 
 def kept(phone: Phone) -> int:

@@ -4,7 +4,7 @@ import shutil
 import zipfile
 from pathlib import Path
 
-import flet_web
+import flet_web  # type: ignore[import-untyped]
 import tinydb
 
 HERE = Path(__file__).parent

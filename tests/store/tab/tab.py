@@ -153,6 +153,6 @@ async def _put_file(number: int, data: bytes) -> None:
 
 async def _settled(request: Any) -> Any:
     done = asyncio.get_running_loop().create_future()
-    proxy = browser.create_proxy(lambda _: done.done() or done.set_result(request.result))
+    proxy = browser.create_once_callable(lambda _: done.set_result(request.result))
     request.addEventListener("success", proxy)
     return await done
