@@ -94,7 +94,6 @@ def test_a_killed_phone_has_what_it_kept(each_phone: Phone, sample: str) -> None
     phone.see("kept 1")
     phone.reload()
     phone.see("kept 1")
-    phone.engine.ask("() => new Promise((done) => setTimeout(done, 6000))")  # its own time to write
     phone.kill()
     phone.start()
     phone.open(sample)
