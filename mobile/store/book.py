@@ -70,8 +70,8 @@ class Book(Storage):
         self._committing = self._closed = False
 
     def read(self) -> dict[str, Any]:
-        """Return the newest tables, with what is not committed yet; nobody can change them."""
-        return dict(self._tables if self._staged is None else self._staged)
+        """Return the tables as last committed, with the changes of a verb that is changing them."""
+        return dict(self._tables if self._staged is None or self._committing else self._staged)
 
     def write(self, data: dict[str, Any]) -> None:
         """Stage tables for the next commit; those handed out by `read` are kept as they are."""

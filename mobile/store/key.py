@@ -1,9 +1,10 @@
 """One tab at a time: the tab that holds the key has the book; another one asks.
 
 Tabs share a lock and a channel under the book's name. A tab that starts says `who`: the holder
-answers `mine`, and the newcomer knows at once that it is `Busy`. A tab that wants the book says
-`please`: the holder closes its door when the commit under way is done, gives the key back, and
-tells its own app. The lock passes on by itself when a tab or its worker ends.
+answers `mine`, and the newcomer knows at once that it is `Busy`. Who takes the key says `mine` too,
+for those who asked before. A tab that wants the book says `please`: the holder closes its door when
+the commit under way is done, gives the key back, and tells its own app. The lock passes on by
+itself when a tab or its worker ends.
 """
 
 import asyncio
@@ -16,6 +17,7 @@ WHO: Final = "who"
 MINE: Final = "mine"
 PLEASE: Final = "please"
 PATIENCE_S: Final = 6.0  # after a reload a busy old worker was seen to keep its files for 2.7 s
+GRACE_S: Final = 0.4  # who says `mine` may be this tab's own old worker, about to end
 
 
 class Tabs(Protocol):
@@ -50,8 +52,9 @@ class Key:
         tabs.listen(self._hear)
 
     def held(self, release: Callable[[], None]) -> "Key":
-        """Take note that the lock is ours."""
+        """Take note that the lock is ours, and say so."""
         self._release = release
+        self._tabs.say(MINE)
         return self
 
     def when_asked(self, give_up: Callable[[], Awaitable[None]]) -> None:
@@ -91,6 +94,8 @@ async def take_key(tabs: Tabs, word: str, patience_s: float = PATIENCE_S) -> Key
         tabs.say(word)
         waits = (lock, elsewhere)
         await asyncio.wait(waits, timeout=patience_s, return_when=asyncio.FIRST_COMPLETED)
+        if key.elsewhere.is_set():
+            await asyncio.wait((lock,), timeout=GRACE_S)
         release = lock.result() if lock.done() else None
     except BaseException:
         lock.cancel()

@@ -17,8 +17,8 @@ class BrowserTabs:
     """What the tabs of this site share under one name."""
 
     def __init__(self, name: str) -> None:
-        self._name = name
-        self._channel = b.channel(name)
+        self._name = f"{name}.key"
+        self._channel = b.channel(self._name)
         self._heard: Any = None
 
     async def lock(self) -> Callable[[], None]:

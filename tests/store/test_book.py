@@ -214,6 +214,7 @@ def test_a_change_during_a_commit_is_refused_and_the_commit_stands() -> None:
         book = await fill(door, [])
         first = asyncio.ensure_future(pour(book, 1))
         await asyncio.sleep(0)
+        assert pours(book) == []  # it has not happened yet
         with pytest.raises(Busy):
             await pour(book, 2)
         with pytest.raises(Busy):
