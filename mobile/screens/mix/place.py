@@ -9,21 +9,29 @@ from mobile.screens.mix.pot import PotScreen
 from mobile.screens.mix.reads import ScaleReads
 from mobile.screens.mix.recipe import Recipe
 from mobile.screens.mix.restart import ScaleWentOff
+from mobile.screens.mix.room import narrowed
 from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
 from mobile.session.address import with_sheet
 from mobile.session.known import Known, found
 from mobile.session.pots import Pot, pot_by, under_way
+from mobile.session.view import VIEW, use_view
+
+CENTER, STRETCH = ft.MainAxisAlignment.CENTER, ft.CrossAxisAlignment.STRETCH
 
 
 @ft.component
 def MixPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
     """Show the weigh-out, a recipe, a pot, or all mixes; what is not there leads to all."""
+    view = use_view()
     at, how = with_sheet(at)
     head, _, rest = at.partition("/")
     pot = under_way(known)
     if head == "weigh" and pot:
-        return weigh_out(known, pot, rest, how)
+        seen = narrowed(view)
+        shown = VIEW(seen, lambda: weigh_out(known, pot, rest, how))
+        middle = ft.Container(shown, width=seen.width)
+        return ft.Row([middle], alignment=CENTER, expand=True, vertical_alignment=STRETCH)
     if head == "pots" and (done := pot_by(known, rest)):
         return PotScreen(known, done, how, key=f"pot {rest}")
     return recipes(known, head, rest, how)

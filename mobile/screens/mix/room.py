@@ -1,5 +1,6 @@
 """How much room a weigh-out's parts get: no swipe is needed on a usual phone."""
 
+from dataclasses import replace
 from math import floor
 
 from mobile import theme as t
@@ -15,6 +16,7 @@ VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
 ANSWER_ROWS, ANSWER_CUP = 520.0, (56.0, 110.0)
 KEYS_LEAST, KEYS_MOST = 4 * t.TARGET + 3 * t.GAP, 4 * 1.2 * KEY + 3 * t.GAP
 HEAD, PART = 64.0, 75.0
+PANE_MOST, BESIDE_FROM, CUP_WIDE = 752.0, 640.0, 330.0
 KEYS_LARGE = 330.0  # three rows of keys and the main button under them
 NARROW, NARROW_MORE = 380.0, 98.0
 
@@ -24,6 +26,21 @@ def inside(view: View) -> float:
     return view.width - 2 * t.MARGIN
 
 
+def narrowed(view: View) -> View:
+    """Give the view that a weigh-out gets: on a laptop no more than a pane."""
+    return replace(view, width=min(view.width, PANE_MOST))
+
+
+def beside(view: View) -> bool:
+    """Tell whether the cup has room beside the figure."""
+    return view.width >= BESIDE_FROM and view.text_ratio < t.STACKED_FROM
+
+
+def figure_wide(view: View) -> float:
+    """Find how wide the figure may be."""
+    return inside(view) - (CUP_WIDE + t.MARGIN if beside(view) else 0)
+
+
 def block_high(view: View) -> float:
     """Find how high the thumb's block is: about a quarter of the screen."""
     return max(t.MAIN, BLOCK_RATIO * (view.height - LOCKED_LINE))
@@ -31,6 +48,8 @@ def block_high(view: View) -> float:
 
 def cup_drawn(view: View, reads: str) -> Cup:
     """Find how high the cup may be: no more than a quarter, and what the rest leaves."""
+    if beside(view):
+        return Cup(CUP_HIGH, labels=True, width=CUP_WIDE)
     figure = FIGURE_RATIO * figure_size(reads, "g", inside(view), t.READS)
     rows = 12 + t.BUTTON + CAN + 2 * t.TARGET + 6 * t.GAP + figure
     more = NARROW_MORE if view.width < NARROW else 0

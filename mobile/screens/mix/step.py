@@ -22,7 +22,7 @@ from mobile.screens.mix.at_scale import (
     undo_words,
 )
 from mobile.screens.mix.drawn import layers
-from mobile.screens.mix.room import block_high, cup_drawn, inside
+from mobile.screens.mix.room import beside, block_high, cup_drawn, figure_wide
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
@@ -58,22 +58,34 @@ def WeighStep(
     async def stirred() -> None:
         await session.attempt(said_stirred(session, pot))
 
-    beside = None
+    offered = None
     if stir_due(known, pot):
-        beside = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
+        offered = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
     elif pot.last or tipped_before(known, pot):
-        beside = Action(undo_words(pot), undo, key="undo pour")
+        offered = Action(undo_words(pot), undo, key="undo pour")
     cup = Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads))
-    rows: list[ft.Control] = [
+    facts: list[ft.Control] = [
         poured_from(one, size=t.HEADING if large(view) else t.ZONE),
         should_read(),
-        BigFigure(reads, "g", inside(view)),
-        band(pot, target, beside, view),
+        BigFigure(reads, "g", figure_wide(view)),
+        band(pot, target, offered, view),
     ]
-    above = corners(pot, target, view)
-    rows = [lowered(rows[0]), *rows[1:], above, cup] if large(view) else [above, *rows, cup]
+    rows = laid_out(corners(pot, target, view), facts, cup, view)
     mark = Action(weigh_words.ON_THE_MARK, hit, key="on the mark")
     return screen(rows, [thumb(mark, typed(known), view)])
+
+
+def laid_out(
+    above: ft.Control, facts: list[ft.Control], cup: ft.Control, view: View
+) -> list[ft.Control]:
+    """Stack it all; on a laptop the cup stands beside, with large text the facts are first."""
+    if beside(view):
+        left = grow(ft.Column(facts, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH))
+        return [above, ft.Row([left, cup], spacing=t.MARGIN)]
+    if large(view):
+        first, *others = facts
+        return [lowered(first), *others, above, cup]
+    return [above, *facts, cup]
 
 
 def should_read() -> ft.Control:
@@ -82,14 +94,14 @@ def should_read() -> ft.Control:
     return ft.Row([grow(t.say(weigh_words.SHOULD_READ, t.NAME, t.SOFT)), why], spacing=12)
 
 
-def band(pot: Pot, target: Target, beside: Action | None, view: View) -> ft.Control:
+def band(pot: Pot, target: Target, offered: Action | None, view: View) -> ft.Control:
     """Say the band, and offer what stands beside it."""
     step_g = pot.plan.scale_step_g
     limits = weigh_words.band(
         in_grams.scale(target.low_g, step_g), in_grams.scale(target.high_g, step_g)
     )
     said = t.say(limits, t.FACT)
-    button = [outline_button(beside)] if beside else []
+    button = [outline_button(offered)] if offered else []
     if narrow(view):
         return ft.Column([said, *button], spacing=t.GAP, tight=True)
     return ft.Row([grow(said), *button], spacing=12)
