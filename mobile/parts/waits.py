@@ -169,7 +169,7 @@ WaitStrip = ft.memo(_WaitStrip)
 def _TimeAxis(clock: Clock, ticks: tuple[Tick, ...], now_words: str) -> ft.Control:
     now = clock.left(clock.now_s)
     half = (text_width(now_words, t.SMALL) + 18) / 2
-    middle = min(max(now, half - t.MARGIN), clock.width - half + t.MARGIN)
+    middle = min(max(now, half), clock.width - half)  # a canvas cuts what sticks out
     style = t.style(t.CAPTION, t.SOFT)
     marks: list[cv.Path.PathElement] = []
     shapes: list[cv.Shape] = []
