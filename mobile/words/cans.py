@@ -5,7 +5,7 @@ TITLE = "Cans"
 EMPTY = "Number your first can"
 EMPTY_MORE = "Its number goes on the lid, its empty weight in here. Then a scale says what is left."
 WEIGH, NEW, PICK = "Weigh a can", "New can", "Which can is on the scale?"
-NEVER_WEIGHED, SHORTEST = "not weighed yet", "the emptiest first"
+NEVER_WEIGHED, SHORTEST = "not weighed yet", "emptiest first"
 
 # One can on the scale
 ASK = "What does the scale read?"

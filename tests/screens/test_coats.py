@@ -205,10 +205,28 @@ def test_a_passed_limit_says_so_and_offers_the_step_again(
         session = two_walls(*READ, *PROMOTED[:2])
         screen = OnPlace(session, CoatsPlace, "/coats")
         assert {words.TOO_LATE, "since 15:45", words.LIMIT_GONE} <= set(said(screen))
+        assert words.LATE_HERE in said(screen)
         assert main_words(screen) == "Base 1 finished / Wall 2"
         await tap(screen, "again Wall 2")
         assert words.TOO_LATE not in said(screen)
         assert {"promoter dries", "16:30"} <= set(said(screen))
+
+    run(story())
+
+
+def test_a_step_is_not_done_again_before_its_caution_is_read(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    async def story() -> None:
+        Watch(monkeypatch, hour_s(16))
+        session = two_walls(*cautions_read("wipe-down"), *PROMOTED[:2])
+        screen = OnPlace(session, CoatsPlace, "/coats")
+        await tap(screen, "again Wall 2")
+        assert cautions.CAUTIONS["promoter"].title in said(screen)
+        assert words.TOO_LATE in said(screen)
+        await tap(screen, "caution read")
+        await tap(screen, "again Wall 2")
+        assert words.TOO_LATE not in said(screen)
 
     run(story())
 

@@ -42,7 +42,7 @@ def CoatsBoard(known: Known, how_of: str, *, key: str | None = None) -> ft.Contr
     due = verbs.caution_before(known, coat, now_s) if coat else ""
     rows = [*top_of(at, scene.clock), *caution_of(due), *boards]
     others, main = thumb_of(coats, coat, at)
-    against = thumb.warning(coat, now_s) if coat else ""
+    against = thumb.warning(coat, now_s) if coat and not due else ""
     said = [line("warning", against, t.CAUTION)] if against else []
     return screen([*rows, *others], [*said, main])
 
@@ -54,6 +54,9 @@ def hands_of(at: Seen) -> Hands:
         await at.session.attempt(verbs.still_tacky(at.session, coat))
 
     async def again(coat: CoatNow) -> None:
+        if verbs.caution_before(at.known, coat, at.now_s):
+            at.set_aim(Aim(coat.wall.id))  # its caution comes first
+            return
         await at.session.attempt(verbs.done_again(at.session, coat))
 
     def choose(coat: CoatNow) -> None:

@@ -51,7 +51,7 @@ def warning(coat: CoatNow, now_s: float) -> str:
         case "drying" | "rolling":
             return words.STILL_WET
         case "too late":
-            return words.LIMIT_GONE
+            return words.LATE_HERE
         case _:
             return ""
 
