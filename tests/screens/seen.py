@@ -12,6 +12,8 @@ from mobile.session.session import SESSION, Session
 from mobile.session.view import VIEW, View
 from tests.screens.headless import Screen
 
+QUIET = 8  # turns of the loop with nothing to draw
+
 
 class OnPlace(Screen):
     """A place on the screen; addresses of its own are followed, the others are noted."""
@@ -84,12 +86,23 @@ def find(screen: Screen, key: str) -> Any:
     )
 
 
+async def settled(screen: Screen) -> None:
+    """Wait until nothing is left to be drawn, however busy the machine is."""
+    quiet = 0
+    while quiet < QUIET:
+        await asyncio.sleep(0.005)
+        session: Any = screen.session
+        busy = session._Session__pending_updates or session._Session__pending_effects
+        quiet = 0 if busy else quiet + 1
+    assert not screen.troubles, screen.troubles[0]
+
+
 async def tap(screen: Screen, key: str) -> None:
     """Tap a button and let the repaint happen."""
     face = find(screen, key)
     assert face.on_click, f"{key} can't be tapped"
     await screen.fire(face)
-    await asyncio.sleep(0.05)
+    await settled(screen)
 
 
 async def write(screen: Screen, key: str, text: str) -> None:
@@ -97,3 +110,4 @@ async def write(screen: Screen, key: str, text: str) -> None:
     field = find(screen, key)
     screen.session.apply_patch(field._i, {"value": text})
     await screen.fire(field, "change", text)
+    await settled(screen)

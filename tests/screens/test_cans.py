@@ -15,7 +15,7 @@ from mobile.session.view import View
 from mobile.store.records import Can
 from mobile.words import cans as words
 from mobile.words import places
-from tests.screens.seen import OnPlace, find, shown, tap, write
+from tests.screens.seen import OnPlace, find, settled, shown, tap, write
 from tests.screens.seen import words as said
 from tests.session.ember import CAN_7, STAMP, ember
 from tests.session.shelf import Shelf
@@ -191,7 +191,7 @@ def test_a_can_is_put_away_and_taken_back() -> None:
         await tap(screen, "put away")
         assert "201.1 g" not in said(screen)
         await session.undo()
-        await asyncio.sleep(0.05)
+        await settled(screen)
         assert "201.1 g" in said(screen)
 
     run(story())

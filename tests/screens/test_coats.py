@@ -15,7 +15,7 @@ from mobile.session.view import View
 from mobile.store.records import Settings
 from mobile.words import cautions, places
 from mobile.words import coats as words
-from tests.screens.seen import OnPlace, find, has, shown, tap
+from tests.screens.seen import OnPlace, find, has, settled, shown, tap
 from tests.screens.seen import words as said
 from tests.session import ember
 from tests.session.shelf import Shelf
@@ -106,7 +106,7 @@ def test_one_tap_finishes_what_is_planned_and_undo_takes_it_back(
         assert not find(screen, "finish").on_click
         assert not has(screen, "earlier")
         await session.undo()
-        await asyncio.sleep(0.05)
+        await settled(screen)
         assert main_words(screen) == "Base 1 finished / Wall 2"
 
     run(story())
