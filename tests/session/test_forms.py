@@ -55,7 +55,7 @@ def test_leaving_keeps_at_once_and_draws_nothing_anew() -> None:
         def follow(_sender: object, field: str | None) -> None:
             drawn.append(field)
 
-        session.shown.subscribe(follow)
+        session.shown.subscribe(follow)  # type: ignore[attr-defined]  # Flet mixes it in
         session.drafts.typed("weigh", (("reads", "81."),))
         await session.drafts.flush()
         assert session.known.draft("weigh") == {"reads": "81."}

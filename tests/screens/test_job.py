@@ -1,0 +1,138 @@
+"""Job without a browser: its name, its steps with the label's waits, its settings."""
+
+import asyncio
+
+import pytest
+
+from mobile.screens.job.place import JobPlace
+from mobile.session.session import Session
+from mobile.words import job as words
+from mobile.words import trouble
+from tests.screens.seen import OnPlace, find, tap, write
+from tests.screens.seen import words as said
+from tests.session.shelf import Shelf
+
+
+async def begun(at: str = "/job") -> tuple[Session, OnPlace]:
+    session = Session(Shelf(), "phone")
+    screen = OnPlace(session, JobPlace, "/job")
+    await tap(screen, "begin")
+    await write(screen, "name", "Cellar stair")
+    await tap(screen, "keep")
+    if at != "/job":
+        screen.session.page.navigate(at)
+        await asyncio.sleep(0.05)
+    return session, screen
+
+
+def test_a_job_is_named_and_renamed() -> None:
+    async def story() -> None:
+        session, screen = await begun()
+        assert session.known.job is not None
+        assert "Cellar stair" in said(screen)
+        await tap(screen, "rename")
+        assert find(screen, "name").value == "Cellar stair"
+        await write(screen, "name", "North stair")
+        await tap(screen, "keep")
+        assert "North stair" in said(screen)
+
+    asyncio.run(story())
+
+
+def test_a_step_asks_for_its_limit_and_never_assumes_one() -> None:
+    async def story() -> None:
+        session, screen = await begun()
+        await tap(screen, "add step")
+        await write(screen, "name", "promoter")
+        await tap(screen, "choose promoter")
+        await write(screen, "wait", "30")
+        await tap(screen, "choose most")
+        await write(screen, "most", "4 h")
+        await tap(screen, "keep")
+        assert session.known.job is not None
+        [step] = session.known.job.steps
+        assert (step.wait.minimum_s, step.wait.maximum_s) == (1800.0, 14400.0)
+        assert "30 min, at most 4 h" in said(screen)
+        await tap(screen, "add step")
+        await write(screen, "wait", "1:30")
+        await tap(screen, "keep")
+        assert session.known.job.steps[1].wait.maximum_s is None
+        assert session.known.job.steps[1].name == "base"
+
+    asyncio.run(story())
+
+
+@pytest.mark.parametrize(
+    ("wait", "most", "why"),
+    [
+        ("soon", "", "Wait: type a number, like 30 min or 1 h 30"),
+        ("2 h", "1 h", trouble.SENTENCES["limit_before_wait"]),
+        ("", "", "Wait: type a number, like 30 min or 1 h 30"),
+    ],
+)
+def test_a_wait_that_is_none_is_refused_in_words(wait: str, most: str, why: str) -> None:
+    async def story() -> None:
+        session, screen = await begun("/job/steps/new")
+        await write(screen, "wait", wait)
+        if most:
+            await tap(screen, "choose most")
+            await write(screen, "most", most)
+        await tap(screen, "keep")
+        assert session.shown.told is not None
+        assert session.shown.told.said == why
+        assert find(screen, "wait").value == wait
+
+    asyncio.run(story())
+
+
+def test_steps_move_and_go() -> None:
+    async def story() -> None:
+        session, screen = await begun()
+        for name in ("base 1", "base 2"):
+            await tap(screen, "add step")
+            await write(screen, "name", name)
+            await write(screen, "wait", "15")
+            await tap(screen, "keep")
+        job = session.known.job
+        assert job is not None
+        await tap(screen, f"stop {job.steps[1].id}")
+        await tap(screen, "up")
+        assert [step.name for step in session.known.job.steps] == ["base 2", "base 1"]  # type: ignore[union-attr]
+        await tap(screen, "remove")
+        assert [step.name for step in session.known.job.steps] == ["base 1"]  # type: ignore[union-attr]
+
+    asyncio.run(story())
+
+
+def test_settings_are_kept_at_a_tap_and_typed_ones_when_asked() -> None:
+    async def story() -> None:
+        session, screen = await begun("/job/settings")
+        for key, value in (("look", "dim"), ("units", "us"), ("bell", False)):
+            option = {"look": "dim", "units": "us", "bell": "off"}[key]
+            await tap(screen, f"choose {option}")
+            assert getattr(session.known.settings, key) == value
+        await tap(screen, "choose 1.5")
+        assert session.known.settings.text_ratio == pytest.approx(1.5)
+        await write(screen, "capacity", "2000")
+        await tap(screen, "keep")
+        assert session.known.settings.scale_capacity_g == pytest.approx(2000.0)
+
+    asyncio.run(story())
+
+
+def test_another_job_is_begun_and_come_back_to() -> None:
+    async def story() -> None:
+        session, screen = await begun("/job/jobs")
+        await tap(screen, "new job")
+        await write(screen, "name", "Second")
+        await tap(screen, "keep")
+        assert session.known.job is not None
+        assert session.known.job.name == "Second"
+        screen.session.page.navigate("/job/jobs")
+        await asyncio.sleep(0.05)
+        await tap(screen, "Cellar stair")
+        assert session.known.job.name == "Cellar stair"
+        assert session.shown.told is not None
+        assert session.shown.told.said == words.now_at("Cellar stair")
+
+    asyncio.run(story())
