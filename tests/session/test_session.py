@@ -64,9 +64,9 @@ def test_a_removed_wall_comes_back_and_a_new_one_goes() -> None:
     async def run() -> None:
         wall = await keep_wall(one, "", "", WALL)
         await remove_wall(one, wall)
-        assert one.known.job_walls == ()
+        assert not one.known.job_walls
         await one.undo()
-        [back] = one.known.job_walls
+        (back,) = tuple(one.known.job_walls)
         assert back.shape == WALL
 
     asyncio.run(run())
