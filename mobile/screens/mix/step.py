@@ -59,10 +59,10 @@ def WeighStep(
         await session.attempt(said_stirred(session, pot))
 
     offered = None
-    if stir_due(known, pot):
-        offered = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
-    elif pot.last or tipped_before(known, pot):
+    if pot.last or tipped_before(known, pot):
         offered = Action(undo_words(pot), undo, key="undo pour")
+    elif stir_due(known, pot):
+        offered = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
     cup = Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads))
     facts: list[ft.Control] = [
         poured_from(one, size=t.HEADING if large(view) else t.ZONE),

@@ -1,0 +1,477 @@
+"""Mix without a browser: a weigh-out by taps, a wrong pour put right, a recipe written."""
+
+import asyncio
+from collections.abc import Coroutine
+from dataclasses import replace
+from itertools import count
+from typing import Any
+
+import pytest
+
+from core.units import System
+from mobile import clock
+from mobile.screens.mix.place import MixPlace
+from mobile.session import mix as verbs
+from mobile.session.cans import can_now
+from mobile.session.pots import Pot, pots, under_way
+from mobile.session.session import Session
+from mobile.session.view import View
+from mobile.words import looks
+from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
+from tests.screens.seen import OnPlace, find, has, tap, write
+from tests.screens.seen import words as said
+from tests.session.ember import CAN_7, EMBER, SETTINGS, again, ember
+from tests.session.shelf import Shelf
+
+
+@pytest.fixture(autouse=True)
+def _no_haste(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let each look at the clock find it a second later: no touch here is a bounce."""
+    seconds = count(1_900_000_000)
+    monkeypatch.setattr(clock, "now_s", lambda: float(next(seconds)))
+
+
+def run(story: Coroutine[Any, Any, None]) -> None:
+    asyncio.run(story)
+
+
+def on_mix(session: Session, at: str = "", view: View | None = None) -> OnPlace:
+    return OnPlace(session, MixPlace, f"/mix/{at}".rstrip("/"), view)
+
+
+def now(session: Session) -> Pot:
+    pot = under_way(session.known)
+    assert pot is not None
+    return pot
+
+
+async def keys(screen: OnPlace, text: str) -> None:
+    for sign in text:
+        await tap(screen, f"key {sign}")
+
+
+async def at_orange(session: Session) -> None:
+    await verbs.start_planned(session)
+    await verbs.on_the_mark(session, now(session))
+
+
+def test_a_planned_three_part_mix_takes_five_taps() -> None:
+    async def story() -> None:
+        session = ember()
+        screen = on_mix(session)
+        taps = ["weigh next", "on the mark", "on the mark", "on the mark", "stirred"]
+        for key in taps:
+            await tap(screen, key)
+        pot = pots(session.known)[0]
+        assert (pot.ended, len(pot.poured)) == ("stirred", 3)
+        assert screen.went[-1] == f"/mix/pots/{pot.id}"
+        assert {"Pot 1", "232.0 g", words.AS_PLANNED, "8.3 %", "25.0 %", "66.7 %"} <= set(
+            said(screen)
+        )
+
+    run(story())
+
+
+def test_a_miss_costs_two_taps_and_the_digits() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh")
+        await tap(screen, "reads")
+        await keys(screen, "70")
+        await tap(screen, "use")
+        assert screen.went[-1] == "/mix/weigh"
+        assert now(session).paint_g("FO") == pytest.approx(50.7)
+        assert {"77.3 g", "Part 2 of 3", "Undo 50.7 g"} <= set(said(screen))
+
+    run(story())
+
+
+def test_a_step_says_at_most_five_facts() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh")
+        seen = said(screen)
+        facts = {"Part 2 of 3", "fluorescent orange", "77.3 g", "band 76.7 to 77.9 g"}
+        assert facts <= set(seen)
+        assert "the cup, 19.3 g in it" in seen
+
+    run(story())
+
+
+def test_a_second_touch_of_a_wet_knuckle_logs_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    async def story() -> None:
+        session = ember()
+        await verbs.start_planned(session)
+        screen = on_mix(session, "weigh")
+        still = clock.now_s()
+        monkeypatch.setattr(clock, "now_s", lambda: still)
+        await tap(screen, "on the mark")
+        await tap(screen, "on the mark")
+        assert len(now(session).poured) == 1
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("typed", "verdict"),
+    [
+        ("81.9", "4.6 g over"),
+        ("77.9", weigh_words.WITHIN),
+        ("76.7", weigh_words.WITHIN),
+        ("76.6", "0.7 g short"),
+        ("78", "0.7 g over"),
+        ("19.1", "Less than before: 19.3 g were on the scale. Read again, or it went off."),
+        ("5000.1", "The scale takes 5000.0 g at most. Read again."),
+    ],
+)
+def test_the_keypad_says_what_follows_before_it_is_used(typed: str, verdict: str) -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh/reads")
+        assert weigh_words.WITHIN in said(screen)  # prefilled with the target, and fresh
+        await keys(screen, typed)
+        assert verdict in said(screen)
+        assert bool(find(screen, "use").on_click) == ("Read again" not in verdict)
+
+    run(story())
+
+
+def test_digits_survive_the_death_of_the_phone() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh/reads")
+        await keys(screen, "81.")
+        await asyncio.sleep(0.4)
+        screen = on_mix(again(session), "weigh")
+        assert weigh_words.typed("81.") in said(screen)
+        await tap(screen, "reads")
+        await keys(screen, "9")
+        assert "81.9 g" in said(screen)
+        assert "4.6 g over" in said(screen)
+
+    run(story())
+
+
+def test_too_much_offers_three_answers_and_back_brings_the_digits() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        screen = on_mix(session, "weigh")
+        assert {
+            "4.6 g over",
+            "Make 250.4 g instead",
+            "18.4 g more",
+            "Keep it, a touch stronger in fluorescent orange",
+            "no paint lost, 236.6 g in all",
+            "Tip it out, start again",
+            "lose 81.9 g",
+        } <= set(said(screen))
+        seen = " ".join(said(screen)).replace("\xa0", " ")
+        assert "1.5 g more of can 8, then 167.0 g of can 12. Cans and scale hold it." in seen
+        assert "26.5 % fluorescent orange, where the recipe has 25.0 %." in seen
+        await tap(screen, "back")
+        assert screen.went[-1] == "/mix/weigh/reads"
+        assert "81.9 g" in said(screen)
+        await keys(screen, "7")  # the digits give way to the first key
+        assert "7 g" in said(screen)
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("answer", "next_reads", "batch_g"),
+    [("make", "83.4 g", 250.4), ("keep", "236.6 g", 232.0), ("tip", "19.3 g", 232.0)],
+)
+def test_each_answer_is_one_tap(answer: str, next_reads: str, batch_g: float) -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        screen = on_mix(session, "weigh")
+        await tap(screen, f"answer {answer}")
+        assert next_reads in said(screen)
+        assert now(session).batch_g == pytest.approx(batch_g)
+        await tap(screen, "undo pour")
+        assert "4.6 g over" in said(screen)
+
+    run(story())
+
+
+def test_a_batch_too_heavy_for_the_scale_is_no_answer() -> None:
+    async def story() -> None:
+        session = ember(replace(SETTINGS, scale_capacity_g=260.0))
+        await at_orange(session)
+        await verbs.scale_reads(session, now(session), 81.9)
+        screen = on_mix(session, "weigh")
+        assert find(screen, "answer make").on_click is None
+        assert weigh_words.TOO_HEAVY in " ".join(said(screen))
+
+    run(story())
+
+
+def test_a_can_too_short_for_the_bigger_batch_is_said() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        big = replace(EMBER, planned_g=1000.0)
+        await verbs.undo_last(session, now(session))
+        await verbs.give_up(session, now(session))
+        await verbs.start_pot(session, big, 1000.0, None)
+        await verbs.on_the_mark(session, now(session))
+        await verbs.scale_reads(session, now(session), 400.0)
+        seen = " ".join(said(on_mix(session, "weigh")))
+        assert "can 12 is" in seen
+
+    run(story())
+
+
+def test_the_scale_went_off_and_what_is_typed_is_explained() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh")
+        await tap(screen, "went off")
+        assert find(screen, "use").on_click is None
+        await keys(screen, "40.7")
+        assert weigh_words.cup_and_log("19.3") in said(screen)
+        await tap(screen, "key delete")
+        for _ in range(3):
+            await tap(screen, "key delete")
+        await keys(screen, "70.7")
+        assert weigh_words.missed("30.0", "fluorescent orange") in said(screen)
+        await tap(screen, "use")
+        assert now(session).paint_g("FO") == pytest.approx(30.0)
+        assert {"98.7 g", "Undo 30.0 g"} <= set(said(screen))
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("cup_g", "typed", "meaning"),
+    [
+        (21.4, "19.3", weigh_words.kept_count("19.3")),
+        (None, "0", weigh_words.zeroed("19.3")),
+        (None, "40.7", weigh_words.log_believed("19.3")),
+    ],
+)
+def test_what_a_reading_means_after_the_scale_went_off(
+    cup_g: float | None, typed: str, meaning: str
+) -> None:
+    async def story() -> None:
+        session = ember(replace(SETTINGS, cup_g=cup_g))
+        await at_orange(session)
+        screen = on_mix(session, "weigh/scale")
+        await keys(screen, typed)
+        assert meaning in said(screen)
+
+    run(story())
+
+
+def test_the_cans_of_the_day_are_asked_for_once() -> None:
+    async def story() -> None:
+        session = ember()
+        await verbs.start_planned(session)
+        screen = on_mix(session, "weigh")
+        await tap(screen, "stirred all")
+        assert not has(screen, "stirred all")
+        assert not now(session).poured
+
+    run(story())
+
+
+def test_all_in_says_the_number_and_what_each_can_has_left() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        await verbs.on_the_mark(session, now(session))
+        await verbs.on_the_mark(session, now(session))
+        screen = on_mix(session, "weigh")
+        seen = said(screen)
+        assert {"Pot 1", "ember wing", "58.0 g", "planned 58.0 g"} <= set(seen)
+        left_g = can_now(session.known, CAN_7).balance.should_be_g
+        assert left_g == pytest.approx(143.1)
+        assert "can 7 has 143.1 g left" in seen
+
+    run(story())
+
+
+def test_leaving_keeps_the_pot_and_the_list_carries_on() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh")
+        await tap(screen, "leave")
+        assert words.carry_on("ember wing", "part 2 of 3") in said(screen)
+        await tap(screen, "give up")
+        assert under_way(session.known) is None
+        await session.undo()
+        assert under_way(session.known) is not None
+
+    run(story())
+
+
+def test_other_grams_are_two_taps_and_the_digits_more() -> None:
+    async def story() -> None:
+        session = ember()
+        screen = on_mix(session)
+        await tap(screen, "ember wing")
+        assert {"19.3 g", "58.0 g", "154.7 g", "can 8", "can 7", "can 12"} <= set(said(screen))
+        await keys(screen, "100")
+        assert {"8.3 g", "25.0 g", "66.7 g"} <= set(said(screen))
+        await tap(screen, "weigh")
+        assert now(session).batch_g == pytest.approx(100.0)
+        assert screen.went[-1] == "/mix/weigh"
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("grams", "why"),
+    [
+        ("6000", "With this cup the scale takes 4978.6 g. Weigh it in more than one pot."),
+        ("0.1", "Grams: from 1.0 g to 100000.0 g"),
+        ("0.5", "Grams: from 1.0 g to 100000.0 g"),
+    ],
+)
+def test_grams_that_cannot_be_weighed_are_refused_in_words(grams: str, why: str) -> None:
+    async def story() -> None:
+        session = ember()
+        screen = on_mix(session, "ember/weigh")
+        await keys(screen, grams)
+        assert why in said(screen)
+        assert find(screen, "weigh").on_click is None
+
+    run(story())
+
+
+def test_the_cups_weight_is_typed_once_and_remembered() -> None:
+    async def story() -> None:
+        session = ember(replace(SETTINGS, cup_g=None))
+        screen = on_mix(session, "ember/weigh")
+        assert words.cup_line(None) in said(screen)
+        await tap(screen, "choose cup")
+        await keys(screen, "21.4")
+        await tap(screen, "weigh")
+        assert now(session).started.cup_g == pytest.approx(21.4)
+        assert session.known.settings.cup_g == pytest.approx(21.4)
+
+    run(story())
+
+
+def test_another_pot_on_the_scale_is_carried_on_first() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "ember/weigh")
+        assert words.ONE_SCALE in said(screen)
+        assert not has(screen, "weigh")
+
+    run(story())
+
+
+def test_an_empty_job_says_what_to_do_first() -> None:
+    async def story() -> None:
+        session = Session(Shelf(), "phone")
+        screen = on_mix(session)
+        assert words.EMPTY in said(screen)
+        await tap(screen, "demo")
+        assert words.title(8) in said(screen)
+
+    run(story())
+
+
+def test_a_new_recipe_of_a_known_and_a_new_paint() -> None:
+    async def story() -> None:
+        session = ember()
+        screen = on_mix(session, "new")
+        assert find(screen, "keep").on_click is None
+        await write(screen, "name", "moss wing")
+        await tap(screen, "suggest fluorescent yellow")
+        await write(screen, "parts 0", "1")
+        await write(screen, "paint 1", "moss green")
+        await write(screen, "parts 1", "3")
+        assert {"25.0 %", "75.0 %"} <= set(said(screen))
+        await tap(screen, "looks 1")
+        await tap(screen, f"{words.BY_DAY} #57e03c")
+        await tap(screen, "keep")
+        mix = session.known.job_mixes[-1]
+        assert (mix.name, [part.parts_count for part in mix.parts]) == ("moss wing", [1.0, 3.0])
+        moss = session.known.paints[-1]
+        assert (moss.name, moss.day, moss.lamp) == ("moss green", "#57e03c", "")
+        assert mix.parts[0].paint == "FY"
+        assert looks.two_lights(words.mostly("moss wing", "moss green"), "#57e03c", "") in said(
+            screen
+        )
+
+    run(story())
+
+
+def test_a_recipe_says_what_is_wrong_at_the_field() -> None:
+    async def story() -> None:
+        session = ember()
+        screen = on_mix(session, "ember")
+        await write(screen, "parts 1", "0")
+        assert find(screen, "parts 1").error == weigh_words.SENTENCES["parts_count"]
+        await write(screen, "parts 1", "one")
+        assert find(screen, "parts 1").error == "Parts: type a number"
+        assert find(screen, "keep").on_click is None
+        await write(screen, "parts 1", "1")
+        await write(screen, "paint 1", "Fluorescent  Orange")
+        assert find(screen, "paint 1").error == words.twice("Fluorescent  Orange")
+        await write(screen, "paint 1", "fluorescent yellow")
+        await write(screen, "planned", "0")
+        assert find(screen, "planned").error
+        assert find(screen, "keep").on_click is None
+
+    run(story())
+
+
+def test_a_typed_recipe_outlives_the_phone() -> None:
+    async def story() -> None:
+        session = ember()
+        screen = on_mix(session, "new")
+        await write(screen, "name", "moss wing")
+        await write(screen, "parts 0", "2.")
+        await asyncio.sleep(0.4)
+        screen = on_mix(again(session), "new")
+        assert find(screen, "name").value == "moss wing"
+        assert find(screen, "parts 0").value == "2."
+
+    run(story())
+
+
+def test_an_unchanged_recipe_keeps_its_paints_as_they_are() -> None:
+    async def story() -> None:
+        session = ember()
+        before = session.known.paints
+        screen = on_mix(session, "ember")
+        await tap(screen, "keep")
+        assert session.known.paints == before
+        assert session.known.job_mixes[0].parts == EMBER.parts
+
+    run(story())
+
+
+@pytest.mark.parametrize("width", [320.0, 412.0, 752.0, 1280.0])
+@pytest.mark.parametrize("text_ratio", [1.0, 1.5, 2.0])
+@pytest.mark.parametrize(
+    "at", ["", "new", "ember", "ember/weigh", "weigh", "weigh/reads", "weigh/scale", "weigh/how"]
+)
+def test_every_screen_stands_at_every_width_and_text_size(
+    at: str, width: float, text_ratio: float
+) -> None:
+    async def story() -> None:
+        session = ember()
+        if at.startswith("weigh"):
+            await at_orange(session)
+        view = View(width, 800.0, text_ratio, System.METRIC)
+        screen = on_mix(session, at, view)
+        assert len(said(screen)) > 3
+
+    run(story())
