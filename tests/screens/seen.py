@@ -111,3 +111,9 @@ async def write(screen: Screen, key: str, text: str) -> None:
     screen.session.apply_patch(field._i, {"value": text})
     await screen.fire(field, "change", text)
     await settled(screen)
+
+
+def finish_words(screen: Screen) -> str:
+    """Give what the main button of Coats says, its small line behind a stroke."""
+    texts = [one.value for one in shown(find(screen, "finish")) if isinstance(one, ft.Text)]
+    return " / ".join(texts)

@@ -13,40 +13,26 @@ from mobile.session.job import set_settings
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Settings
-from mobile.words import cautions, places
 from mobile.words import coats as words
-from tests.screens.seen import OnPlace, find, has, settled, shown, tap
+from mobile.words import places
+from tests.screens.seen import OnPlace, find, finish_words, has, settled, shown, tap
 from tests.screens.seen import words as said
 from tests.session import ember
 from tests.session.shelf import Shelf
 from tests.session.two_walls import (
     JOB,
+    PROMOTED,
+    READ,
     WALL_1,
-    WALL_2,
     Watch,
-    cautions_read,
     finished,
     hour_s,
     two_walls,
 )
 
-READ = cautions_read("wipe-down", "promoter")
-PROMOTED = (
-    finished(WALL_2, "wash", hour_s(10)),
-    finished(WALL_2, "promoter", hour_s(11, 45)),
-    finished(WALL_1, "wash", hour_s(10)),
-    finished(WALL_1, "promoter", hour_s(11)),
-    finished(WALL_1, "base1", hour_s(12, 50)),
-)
-
 
 def run(story: Coroutine[Any, Any, None]) -> None:
     asyncio.run(story)
-
-
-def main_words(screen: OnPlace) -> str:
-    texts = [one.value for one in shown(find(screen, "finish")) if isinstance(one, ft.Text)]
-    return " / ".join(texts)
 
 
 def test_an_empty_job_says_what_to_do_first() -> None:
@@ -89,7 +75,7 @@ def test_each_wall_says_its_hour_or_that_it_is_ready(monkeypatch: pytest.MonkeyP
         assert {"30 min", "15:45", words.BEFORE} <= set(seen)  # 11:45 + 4 h
         assert "Wall 2 dries until 12:15, too late from 15:45" in seen
         assert places.NO_RING in seen
-        assert main_words(screen) == "Base 1 finished / Wall 2"
+        assert finish_words(screen) == "Base 1 finished / Wall 2"
 
     run(story())
 
@@ -102,12 +88,12 @@ def test_one_tap_finishes_what_is_planned_and_undo_takes_it_back(
         session = two_walls(*READ, *PROMOTED)
         screen = OnPlace(session, CoatsPlace, "/coats")
         await tap(screen, "finish")
-        assert main_words(screen) == "Wall 1 is ready at 13:05 / " + words.TAP_A_WALL
+        assert finish_words(screen) == "Wall 1 is ready at 13:05 / " + words.TAP_A_WALL
         assert not find(screen, "finish").on_click
         assert not has(screen, "earlier")
         await session.undo()
         await settled(screen)
-        assert main_words(screen) == "Base 1 finished / Wall 2"
+        assert finish_words(screen) == "Base 1 finished / Wall 2"
 
     run(story())
 
@@ -120,10 +106,10 @@ def test_another_wall_takes_two_taps_and_says_what_speaks_against_it(
         session = two_walls(*READ, *PROMOTED)
         screen = OnPlace(session, CoatsPlace, "/coats")
         await tap(screen, "wall Wall 1")
-        assert main_words(screen) == "Base 2 finished / Wall 1"
+        assert finish_words(screen) == "Base 2 finished / Wall 1"
         assert words.STILL_WET in said(screen)
         await tap(screen, "wall Wall 1")  # a second tap lets go
-        assert main_words(screen) == "Base 1 finished / Wall 2"
+        assert finish_words(screen) == "Base 1 finished / Wall 2"
         await tap(screen, "wall Wall 1")
         await tap(screen, "finish")
         coat = coats_now(session.known)[0].coat
@@ -140,13 +126,13 @@ def test_i_forgot_and_done_in_five(monkeypatch: pytest.MonkeyPatch) -> None:
         screen = OnPlace(session, CoatsPlace, "/coats")
         await tap(screen, "earlier")
         await tap(screen, "earlier")
-        assert main_words(screen) == "Base 1 finished / Wall 2, at 12:44"
+        assert finish_words(screen) == "Base 1 finished / Wall 2, at 12:44"
         for _ in range(3):
             await tap(screen, "later")
-        assert main_words(screen) == "Base 1 finished / Wall 2, at 12:59"
+        assert finish_words(screen) == "Base 1 finished / Wall 2, at 12:59"
         await tap(screen, "finish")
         assert {"ends at", "12:59", "in 5 min", "base 1 goes on"} <= set(said(screen))
-        assert main_words(screen).startswith("Wall 1 is ready at 13:05")
+        assert finish_words(screen).startswith("Wall 1 is ready at 13:05")
 
     run(story())
 
@@ -161,7 +147,7 @@ def test_still_tacky_gives_ten_minutes_and_shows_both_waits(
         seen = said(screen)
         assert "13:04" in seen
         assert {"30 min", words.LABEL, "1 h 19 min", words.WITH_TACKY} <= set(seen)
-        assert main_words(screen).startswith("Wall 2 is ready at 13:04")
+        assert finish_words(screen).startswith("Wall 2 is ready at 13:04")
 
     run(story())
 
@@ -177,56 +163,6 @@ def test_time_passes_on_the_screen_by_itself(monkeypatch: pytest.MonkeyPatch) ->
         await asyncio.sleep(0.3)
         assert said(screen).count(words.READY) == 2
         assert "now 13:05" in said(screen)
-
-    run(story())
-
-
-def test_a_caution_is_read_before_its_step(monkeypatch: pytest.MonkeyPatch) -> None:
-    async def story() -> None:
-        Watch(monkeypatch, hour_s(9))
-        session = two_walls()
-        screen = OnPlace(session, CoatsPlace, "/coats")
-        caution = cautions.CAUTIONS["wipe-down"]
-        assert {caution.title, *caution.lines, caution.decides} <= set(said(screen))
-        assert not has(screen, "finish")
-        await tap(screen, "caution read")
-        assert caution.title not in said(screen)
-        assert main_words(screen) == "Wash finished / Wall 1"
-        assert not any(coat.coat for coat in coats_now(session.known))
-
-    run(story())
-
-
-def test_a_passed_limit_says_so_and_offers_the_step_again(
-    monkeypatch: pytest.MonkeyPatch,
-) -> None:
-    async def story() -> None:
-        Watch(monkeypatch, hour_s(16))
-        session = two_walls(*READ, *PROMOTED[:2])
-        screen = OnPlace(session, CoatsPlace, "/coats")
-        assert {words.TOO_LATE, "since 15:45", words.LIMIT_GONE} <= set(said(screen))
-        assert words.LATE_HERE in said(screen)
-        assert main_words(screen) == "Base 1 finished / Wall 2"
-        await tap(screen, "again Wall 2")
-        assert words.TOO_LATE not in said(screen)
-        assert {"promoter dries", "16:30"} <= set(said(screen))
-
-    run(story())
-
-
-def test_a_step_is_not_done_again_before_its_caution_is_read(
-    monkeypatch: pytest.MonkeyPatch,
-) -> None:
-    async def story() -> None:
-        Watch(monkeypatch, hour_s(16))
-        session = two_walls(*cautions_read("wipe-down"), *PROMOTED[:2])
-        screen = OnPlace(session, CoatsPlace, "/coats")
-        await tap(screen, "again Wall 2")
-        assert cautions.CAUTIONS["promoter"].title in said(screen)
-        assert words.TOO_LATE in said(screen)
-        await tap(screen, "caution read")
-        await tap(screen, "again Wall 2")
-        assert words.TOO_LATE not in said(screen)
 
     run(story())
 

@@ -45,6 +45,16 @@ def cautions_read(*names: str) -> tuple[CautionRead, ...]:
     return tuple(CautionRead(f"read {name}", *STAMP, "job", name, DAY) for name in names)
 
 
+READ = cautions_read("wipe-down", "promoter")
+PROMOTED = (
+    finished(WALL_2, "wash", hour_s(10)),
+    finished(WALL_2, "promoter", hour_s(11, 45)),
+    finished(WALL_1, "wash", hour_s(10)),
+    finished(WALL_1, "promoter", hour_s(11)),
+    finished(WALL_1, "base1", hour_s(12, 50)),
+)
+
+
 def two_walls(*more: Record) -> Session:
     """Give a session with the job on a shelf."""
     settings = Settings("settings", *STAMP, job="job")
