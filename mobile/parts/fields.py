@@ -2,11 +2,13 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 import flet as ft
 
 from mobile import theme as t
+from mobile.parts.tap import awaited
 
 Typed = Callable[[str], Any]
 
@@ -99,16 +101,16 @@ def EntryField(
     chosen, choose = ft.use_state(nothing)
     typing: Typing = ft.use_memo(Typing, [])
 
-    def typed(event: ft.Event[ft.TextField]) -> Any:
+    async def typed(event: ft.Event[ft.TextField]) -> None:
         choose(None)
         typing.sent.append(event.control.value)
-        return on_change(event.control.value)
+        await awaited(partial(on_change, event.control.value))()
 
     control = text_field(field, ref)
     control.value = typing.shown(field.value)
     control.selection = chosen
     control.on_change = typed
-    control.on_submit = on_enter
+    control.on_submit = awaited(on_enter) if on_enter else None
     control.on_focus = lambda event: choose(ft.TextSelection(0, len(event.control.value)))
     control.on_blur = lambda: choose(None)
     typing.control = control

@@ -20,18 +20,29 @@ def told(
     words: str, undo: Do | None = None, above: float = t.BAR + t.MAIN + 2 * t.MARGIN
 ) -> ft.SnackBar:
     """Float a line over the main button, with *Undo* (docked, it swallows the places' taps)."""
-    return ft.SnackBar(
-        ft.Text(words, style=t.style(t.SMALL, t.TEXT, t.MEDIUM)),
+    text = grow(ft.Text(words, style=t.style(t.SMALL, t.TEXT, t.MEDIUM)))
+    bar = ft.SnackBar(
+        ft.Row([text]),
         bgcolor=t.RAISED,
         behavior=ft.SnackBarBehavior.FLOATING,
         margin=ft.Margin(t.MARGIN, 0, t.MARGIN, above),
-        padding=ft.Padding(16, 10, 8, 10),
-        shape=ft.RoundedRectangleBorder(radius=t.KEY_RADIUS, side=ft.BorderSide(1.5, t.EDGE)),
+        padding=ft.Padding(16, 8, 8, 8),
+        shape=ft.RoundedRectangleBorder(radius=t.BUTTON_RADIUS, side=ft.BorderSide(1.5, t.EDGE)),
         duration=10_000,
         persist=False,
-        action=ft.SnackBarAction(UNDO, text_color=t.TEXT) if undo else None,
-        on_action=undo,
     )
+    if undo is None:
+        return bar
+
+    def take_back() -> Any:
+        bar.open = False
+        bar.update()
+        return undo()
+
+    # The bar's own action would be 40 high; this one is as high as all targets.
+    button = outline_button(Action(UNDO, take_back, key="undo"))
+    bar.content = ft.Row([text, button], spacing=10)
+    return bar
 
 
 def notice(words: str, actions: tuple[Action, ...] = (), state: State = "") -> ft.Control:

@@ -9,7 +9,7 @@ import flet as ft
 from mobile import theme as t
 from mobile.parts.boards import Fact, fact
 from mobile.parts.buttons import second_button
-from mobile.parts.tap import Action, grow
+from mobile.parts.tap import Action, grow, spread
 from mobile.words.places import CLOSE
 
 TOP = 140.0
@@ -53,19 +53,16 @@ def answers_box(answers: tuple[Fact, ...]) -> ft.Control:
 
 def step_row(number: int, step: HowStep) -> ft.Control:
     """Show a step: its number, its name over its inputs and source, its value."""
+    name = t.say(step.name, t.SMALL, weight=t.STRONG)
+    value = t.say(step.value, t.NAME, weight=t.STRONG)
     under = [t.say(line, t.CAPTION, t.SOFT) for line in (step.inputs, step.source) if line]
-    words = ft.Column([t.say(step.name, t.SMALL, weight=t.STRONG), *under], spacing=2, tight=True)
-    value = t.say_right(step.value, t.NAME, weight=t.STRONG)
-    value.expand, value.expand_loose = 2, True
-    row = ft.Row(
-        [
-            ft.Container(t.say(f"{number}", t.SMALL, t.SOFT, t.STRONG), width=26),
-            grow(words, 3),
-            value,
-        ],
-        spacing=6,
-        vertical_alignment=ft.CrossAxisAlignment.START,
+    words = ft.Column(
+        [spread([name, value]), *under], spacing=2, tight=True, horizontal_alignment=STRETCH
     )
+    count = ft.Container(
+        t.say(f"{number}", t.SMALL, t.SOFT, t.STRONG), padding=ft.Padding(0, 2, 4, 0)
+    )
+    row = ft.Row([count, grow(words)], spacing=10, vertical_alignment=ft.CrossAxisAlignment.START)
     return ft.Container(
         row, padding=ft.Padding(0, 8, 0, 10), border=ft.Border(top=ft.BorderSide(1.5, t.LINE))
     )
