@@ -60,13 +60,14 @@ def view_of(known: Known, size: tuple[float, float], width: float, ratio: float)
 
 
 @ft.component
-def App(session: Session, phone_ratio: float) -> ft.Control:
+def App(session: Session, phone_ratio: float, still: bool = False) -> ft.Control:
     """Show one place, or two beside each other where there is room."""
     shown, _ = ft.use_state(session.shown)
     known = shown.known
     route, size = use_page(known)
     seen, _set = ft.use_state(Seen())
     use_device(session, known)
+    use_look(known, phone_ratio, still)
     pot = weighing(known, route)
     place, _at = place_of(route)
     wide = size[0] >= t.WIDE and pot is None
@@ -96,7 +97,7 @@ def use_page(known: Known) -> tuple[str, tuple[float, float]]:
 
 def use_device(session: Session, known: Known) -> None:
     """Let the page ring, hold updates back while paint is on the scale, and follow the settings."""
-    page, settings = ft.context.page, known.settings
+    settings = known.settings
 
     def ring() -> None:
         rings = alarms(known)
@@ -106,8 +107,13 @@ def use_device(session: Session, known: Known) -> None:
 
     ft.use_effect(ring, [known])
     ft.use_effect(lambda: device.weighing(under_way(known) is not None), [known])
-    ft.use_effect(lambda: t.dress(page, t.look_of(settings.look)), [settings.look])
     ft.use_effect(lambda: device.text_ratio(settings.text_ratio), [settings.text_ratio])
+
+
+def use_look(known: Known, ratio: float, still: bool) -> None:
+    """Dress the page as this person has it: look, text size, motion."""
+    page, look = ft.context.page, known.settings.look
+    ft.use_effect(lambda: t.dress(page, t.look_of(look), ratio, still), [look, ratio, still])
 
 
 def look_again(seen: Seen, known: Known, route: str, here: tuple[str, ...], view: View) -> None:

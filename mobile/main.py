@@ -2,7 +2,9 @@
 
 import asyncio
 import sys
+import traceback
 from dataclasses import dataclass
+from typing import Any
 from uuid import uuid4
 
 import flet as ft
@@ -22,6 +24,7 @@ from mobile.words import places as words
 from mobile.words import trouble
 
 BOOK = "duskcoat"
+DRAWING = "_Session__updates_task"  # Flet's own; the test of `guard` says if it is renamed
 
 
 @ft.observable
@@ -34,6 +37,16 @@ class Stage:
     more: str = ""
     actions: tuple[Action, ...] = ()
     text_ratio: float = 1.0
+    still: bool = False  # the phone asks for no motion
+
+
+async def wants_stillness() -> bool:
+    """Ask the phone whether this person wants no motion; a phone that doesn't say wants it."""
+    try:
+        features = await ft.SemanticsService().get_accessibility_features()
+    except (RuntimeError, TimeoutError):
+        return False
+    return features.disable_animations or features.reduce_motion
 
 
 async def door_of(*, take_over: bool) -> Door:
@@ -118,7 +131,7 @@ def Root(start: Start) -> ft.Control:
     """Show the app, or how far its start is."""
     stage, _ = ft.use_state(start.stage)
     if stage.session:
-        return App(stage.session, stage.text_ratio)
+        return App(stage.session, stage.text_ratio, stage.still)
     if not stage.why:
         return ft.Container(t.say(words.OPENING, t.NAME, t.SOFT), padding=t.MARGIN)
     main, *others = stage.actions or (Action(words.AGAIN, device.reload, key="again"),)
@@ -126,14 +139,31 @@ def Root(start: Start) -> ft.Control:
 
 
 def guard(page: ft.Page, start: Start) -> None:
-    """Show any bug as a line and keep the app usable; Flet would put a page of errors over it."""
+    """Show any bug as a line and keep the app usable.
+
+    Flet would put a page of errors over it when a handler fails, and would draw nothing ever again
+    when a drawing fails: its task that draws ends with the exception, so it is begun anew.
+    """
+    flet: Any = page.session
 
     def trouble_at(report: str) -> None:
         sys.stderr.write(report + "\n")  # the browser's console is the log
         if start.stage.session:
             start.stage.session.tell(trouble.BUG, bad=True)
 
-    page.session.error = trouble_at  # type: ignore[method-assign,assignment]
+    def drawn_to_its_end(task: "asyncio.Task[None]") -> None:
+        if task.cancelled() or (bug := task.exception()) is None:
+            return
+        flet.start_updates_scheduler()
+        watch()
+        trouble_at("".join(traceback.format_exception(bug)))
+
+    def watch() -> None:
+        if task := getattr(flet, DRAWING, None):
+            task.add_done_callback(drawn_to_its_end)
+
+    flet.error = trouble_at
+    watch()
 
 
 async def main(page: ft.Page) -> None:
@@ -149,6 +179,7 @@ async def main(page: ft.Page) -> None:
     device.shown(look.ground, look.text)
     device.persist()
     await asyncio.sleep(1)
+    start.stage.still = await wants_stillness()
     warm()  # after the first picture: Pint takes half a second
 
 
