@@ -6,10 +6,12 @@ from dataclasses import replace
 from itertools import count
 from typing import Any
 
+import flet as ft
 import pytest
 
 from core.units import System
 from mobile import clock
+from mobile import theme as t
 from mobile.screens.mix.place import MixPlace
 from mobile.session import mix as verbs
 from mobile.session.cans import can_now
@@ -19,7 +21,7 @@ from mobile.session.view import View
 from mobile.words import looks
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
-from tests.screens.seen import OnPlace, find, has, tap, write
+from tests.screens.seen import OnPlace, controls, find, has, shown, tap, write
 from tests.screens.seen import words as said
 from tests.session.ember import CAN_7, EMBER, SETTINGS, again, ember
 from tests.session.shelf import Shelf
@@ -454,6 +456,55 @@ def test_an_unchanged_recipe_keeps_its_paints_as_they_are() -> None:
         await tap(screen, "keep")
         assert session.known.paints == before
         assert session.known.job_mixes[0].parts == EMBER.parts
+
+    run(story())
+
+
+def test_a_pot_whose_end_was_taken_back_is_carried_on() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        await verbs.stirred(session, now(session))
+        screen = on_mix(session, f"pots/{pots(session.known)[0].id}")
+        await session.undo()
+        await asyncio.sleep(0.1)
+        await tap(screen, "carry on")
+        assert screen.went[-1] == "/mix/weigh"
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("at", "step"),
+    [
+        ("weigh/how", "21.4 g + 19.3 g + 58.0 g"),
+        ("ember/how", "3 ÷ 12"),
+        ("ember/weigh/how", "3 ÷ 12 × 232.0 g"),
+    ],
+)
+def test_each_figure_says_how(at: str, step: str) -> None:
+    async def story() -> None:
+        session = ember()
+        if at.startswith("weigh"):
+            await at_orange(session)
+            await verbs.scale_restarted(session, now(session), 40.7)
+        screen = on_mix(session, at)
+        sheet = [one.value for one in shown(screen.told()) if isinstance(one, ft.Text)]
+        assert step in sheet
+
+    run(story())
+
+
+def test_no_fact_at_the_bucket_is_under_26_dp() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh")
+        sizes = {
+            one.value: one.style.size or 0 for one in controls(screen) if isinstance(one, ft.Text)
+        }
+        for fact in ("fluorescent orange", "band 76.7 to 77.9 g"):
+            assert sizes[fact] >= t.FACT == 26
 
     run(story())
 

@@ -39,6 +39,10 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
         list_of(in_pot(known, pot), pot.plan.scale_step_g, view, False),
         ft.Row([outline_button(why)]),
     ]
+    if not pot.ended:  # *Stirred, done* was taken back
+        on = words.carry_on(pot.started.name, words.pot(pot.started.number).lower())
+        button = Action(on, lambda: go(places.MIX, "weigh"), key="carry on")
+        return screen(rows, [main_button(button)])
     mix = found(known.mixes, pot.started.mix)
     if mix is None:
         return screen(rows)
