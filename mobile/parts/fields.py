@@ -1,7 +1,7 @@
 """Fields for what is typed: kept exactly as typed, with what would be right beside them."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from typing import Any
 
@@ -60,31 +60,27 @@ def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.Text
         cursor_color=t.TEXT,
         filled=True,
         fill_color=t.BOARD,
-        content_padding=ft.Padding(16, 18, 16, 14),
+        content_padding=ft.Padding(16, 8 + 10 * t.LOOK.default_value.text_ratio, 16, 14),
     )
 
 
-class Typing:
-    """What a field remembers between two paintings, so that quick fingers lose nothing.
+class Written:
+    """What stands in a field on the page, and what of it the app has heard.
 
-    A text comes back from the form one painting after it was typed. By then more may stand in the
-    field; to send the older text to the page would wipe that. So what merely comes back is left
-    alone, and only a text from elsewhere (a draft, another unit, *Clear*) is shown.
+    The page tells each key twice: it writes the text into the mounted control, then calls
+    `on_change`. A painting that says what was typed one key ago would wipe the newest key, so each
+    painting says what the mounted control holds, and Flet finds nothing to send. A text that only
+    the app can have set (a draft, a suggestion, *Clear*) makes a new field: keys that were on their
+    way to the old one go nowhere, on the page and here alike, so both always agree.
     """
 
-    def __init__(self) -> None:
-        self.given: str | None = None
-        self.sent: list[str] = []
+    def __init__(self, text: str) -> None:
+        self.heard = text
         self.control: ft.TextField | None = None
 
-    def shown(self, given: str) -> str:
-        """Say what to show, given what the form holds."""
-        back = given in self.sent
-        if back:
-            del self.sent[: self.sent.index(given) + 1]
-        live = self.control if back or given == self.given else None
-        self.given = given
-        return live.value if live else given
+    def into(self, field: Field) -> Field:
+        """Give the field with what stands in it."""
+        return replace(field, value=self.control.value) if self.control else field
 
 
 @ft.component
@@ -96,25 +92,30 @@ def EntryField(
     *,
     key: str | None = None,
 ) -> ft.Control:
-    """Ask for one text or number; all of it is selected on entry, and Enter goes on."""
-    nothing: ft.TextSelection | None = None
-    chosen, choose = ft.use_state(nothing)
-    typing: Typing = ft.use_memo(Typing, [])
+    """Ask for one text or number; Enter goes on.
+
+    `on_change` changes the form before it awaits anything. The cursor is the person's: the page
+    itself selects all on entry (`select.js`), for a selection sent from here would come late.
+    """
+    written: Written = ft.use_memo(lambda: Written(field.value), [])
+    mounts, mount = ft.use_state(0)
 
     async def typed(event: ft.Event[ft.TextField]) -> None:
-        choose(None)
-        typing.sent.append(event.control.value)
+        written.heard = event.control.value
         await awaited(partial(on_change, event.control.value))()
 
-    control = text_field(field, ref)
-    control.value = typing.shown(field.value)
-    control.selection = chosen
+    def follow() -> None:
+        # An effect, not the painting: only when all is painted has every part the newest form.
+        if field.value != written.heard:
+            written.heard, written.control = field.value, None
+            mount(mounts + 1)
+
+    ft.use_effect(follow)
+    control = text_field(written.into(field), ref)
     control.on_change = typed
     control.on_submit = awaited(on_enter) if on_enter else None
-    control.on_focus = lambda event: choose(ft.TextSelection(0, len(event.control.value)))
-    control.on_blur = lambda: choose(None)
-    typing.control = control
-    return control
+    written.control = control
+    return ft.Container(control, key=f"{field.name} {mounts}")  # another key makes a new field
 
 
 @ft.component
