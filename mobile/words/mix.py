@@ -31,6 +31,10 @@ GRAMS, CUP = "Grams", "Empty cup"
 HOW_MUCH = "How many grams? Type them below."
 ONE_SCALE = "There is one scale, and another pot stands on it."
 NO_CAN = "no can yet"
+PORTIONS_NOTE = (
+    "To the scale's step, so that they add up to the batch: largest remainders, Hamilton 1792. "
+    "The order of pouring is this project's planning model."
+)
 
 
 def mix_number(number: int) -> str:
@@ -169,11 +173,6 @@ def cup_line(cup_g: float | None) -> str:
     if cup_g is None:
         return "Put the cup on and tare it to zero. Its own weight helps if the scale goes off."
     return f"Cup {grams(cup_g)}, tared to zero."
-
-
-def portions_note(source: str) -> str:
-    """Say how portions close to the batch."""
-    return f"To the scale's step, so that they add up to the batch. {first_up(source)}."
 
 
 def can_unknown(number: int) -> str:

@@ -29,6 +29,7 @@ CANS_HOLD, CANS_UNKNOWN = (
 
 # Done
 STIRRED = "Stirred, done"
+FRACTION, SUM = "definition of the mass fraction, ISO 80000-9", "conservation of mass"
 POT_NOTE = "On the mark counts as the planned grams; a typed reading as what was read."
 
 # From how much more than planned a part is said to be stronger: everyday words, no standard.

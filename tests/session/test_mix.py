@@ -1,45 +1,15 @@
-"""The weigh-out's verbs: what the scale should read, what is put right, what survives."""
+"""The weigh-out's verbs: what the scale should read, and how a wrong pour is put right."""
 
-import asyncio
-from collections.abc import Coroutine
 from dataclasses import replace
-from typing import Any
 
 import pytest
 
-from core.errors import Refused
-from core.paints.recipe import Part
 from mobile.session import mix as verbs
 from mobile.session.cans import can_now
-from mobile.session.known import found
-from mobile.session.pots import Pot, pots, under_way
-from mobile.session.session import Session
-from mobile.store.errors import Full
-from mobile.store.records import Mix, Paint, Undone
+from mobile.session.pots import pots, under_way
+from mobile.store.records import Mix
 from tests.session.ember import CAN_7, EMBER, SETTINGS, STAMP, again, ember
-from tests.session.shelf import Shelf
-
-
-def run(story: Coroutine[Any, Any, None]) -> None:
-    asyncio.run(story)
-
-
-def now(session: Session) -> Pot:
-    pot = under_way(session.known)
-    assert pot is not None
-    return pot
-
-
-def reads(session: Session) -> tuple[str, float]:
-    target = now(session).target
-    assert target is not None
-    return target.paint, target.reads_g
-
-
-async def to_orange(session: Session) -> None:
-    """Weigh up to the second part: yellow is in, orange comes next."""
-    await verbs.start_planned(session)
-    await verbs.on_the_mark(session, now(session))
+from tests.session.weighing import now, reads, run, to_orange
 
 
 def test_the_planned_mix_stands_at_its_first_step_after_one_verb() -> None:
@@ -269,152 +239,5 @@ def test_a_scale_switched_on_under_the_full_cup_counts_from_nothing() -> None:
         await to_orange(session)
         await verbs.scale_restarted(session, now(session), 0.0)
         assert reads(session) == ("FO", 58.0)
-
-    run(story())
-
-
-@pytest.mark.parametrize("reads_g", [19.1, -1.0, 5000.1])
-def test_a_reading_that_cannot_be_is_refused_and_logs_nothing(reads_g: float) -> None:
-    async def story() -> None:
-        session = ember()
-        await to_orange(session)
-        entries = session.known.entries
-        with pytest.raises(Refused):
-            await verbs.scale_reads(session, now(session), reads_g)
-        assert session.known.entries == entries
-
-    run(story())
-
-
-@pytest.mark.parametrize(
-    ("batch_g", "cup_g", "name"),
-    [
-        (4978.7, 21.4, "batch_g"),  # beside the cup the scale takes 4978.6
-        (0.0, None, "batch_g"),
-        (1.0, 5000.1, "cup_g"),
-    ],
-)
-def test_a_batch_that_the_scale_cannot_take_is_refused(
-    batch_g: float, cup_g: float | None, name: str
-) -> None:
-    async def story() -> None:
-        session = ember()
-        with pytest.raises(Refused) as refused:
-            await verbs.start_pot(session, EMBER, batch_g, cup_g)
-        assert refused.value.name == name
-        assert under_way(session.known) is None
-
-    run(story())
-
-
-def test_a_part_below_the_scales_step_is_refused() -> None:
-    async def story() -> None:
-        session = ember()
-        tint = replace(EMBER, parts=(Part("FO", 10000.0), Part("FY", 1.0)))
-        with pytest.raises(Refused) as refused:
-            await verbs.start_pot(session, tint, 20.0, None)
-        assert refused.value.name == "portion_g"
-
-    run(story())
-
-
-def test_a_recipe_that_nobody_can_weigh_is_refused() -> None:
-    async def story() -> None:
-        session = ember()
-        for parts in (
-            (),
-            (Part("FO", 0.0),),
-            (Part("FO", 1.0), Part("FO", 2.0)),
-        ):
-            with pytest.raises(Refused):
-                await verbs.keep_mix(session, replace(EMBER, parts=parts))
-        assert found(session.known.mixes, "ember") == EMBER
-
-    run(story())
-
-
-def test_a_new_recipe_brings_its_job_and_its_paints_and_all_go_with_undo() -> None:
-    async def story() -> None:
-        session = Session(Shelf(), "phone")
-        paint = Paint("new", *STAMP, "moss")
-        mix = Mix("", *STAMP, "", "moss wing", (Part("new", 1.0),), "glaze", None)
-        kept = await verbs.keep_mix(session, mix, (paint,))
-        assert session.known.job is not None
-        assert (kept.job, session.known.job_mixes) == (session.known.job.id, (kept,))
-        await session.undo()
-        assert (session.known.mixes, session.known.paints) == ((), ())
-
-    run(story())
-
-
-def test_a_changed_recipe_leaves_a_weighed_pot_as_it_was() -> None:
-    async def story() -> None:
-        session = ember()
-        await to_orange(session)
-        await verbs.stirred(session, now(session))
-        before = pots(session.known)[0]
-        await verbs.keep_mix(session, replace(EMBER, parts=(Part("FO", 1.0),)))
-        assert pots(session.known)[0] == before
-        await verbs.remove_mix(session, EMBER)
-        assert pots(session.known)[0] == before
-
-    run(story())
-
-
-def test_a_full_phone_keeps_the_step() -> None:
-    async def story() -> None:
-        session = ember()
-        await to_orange(session)
-        session.shelf.full = True  # type: ignore[attr-defined]
-        with pytest.raises(Full):
-            await verbs.on_the_mark(session, now(session))
-        assert reads(session) == ("FO", 77.3)
-
-    run(story())
-
-
-def test_a_restart_stands_at_the_same_step_with_what_was_typed() -> None:
-    async def story() -> None:
-        session = ember()
-        await to_orange(session)
-        session.drafts.typed("weigh", (("reads", "81."),))
-        await session.drafts.flush()
-        started_again = again(session)
-        assert reads(started_again) == ("FO", 77.3)
-        assert started_again.known.draft("weigh") == {"reads": "81."}
-
-    run(story())
-
-
-def test_cans_are_asked_to_be_stirred_once_a_day() -> None:
-    async def story() -> None:
-        session = ember()
-        await verbs.start_planned(session)
-        assert verbs.stir_due(session.known, now(session))
-        await verbs.said_stirred(session, now(session))
-        assert not verbs.stir_due(session.known, now(session))
-
-    run(story())
-
-
-def test_a_pot_of_another_job_is_carried_on_and_numbered_by_its_own() -> None:
-    async def story() -> None:
-        session = ember()
-        await to_orange(session)
-        await session.keep(replace(SETTINGS, job="elsewhere"))
-        await verbs.tip_out(session, now(session))
-        assert now(session).started.number == 2
-
-    run(story())
-
-
-def test_undone_entries_stay_in_the_book() -> None:
-    async def story() -> None:
-        session = ember()
-        await to_orange(session)
-        await verbs.undo_last(session, now(session))
-        kinds = [type(record) for record in session.shelf.records()]
-        assert Undone in kinds
-        assert reads(again(session)) == ("FY", 19.3)
 
     run(story())

@@ -18,9 +18,6 @@ from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 
-FRACTION = "definition of the mass fraction, ISO 80000-9"
-SUM = "conservation of mass"
-
 
 @dataclass(frozen=True, slots=True)
 class InPot:
@@ -96,12 +93,12 @@ def how(known: Known, pot: Pot, view: View) -> How:
     poured = tuple(pour for pour in pot.poured if pour.net_g)
     terms = " + ".join(view.show("net_g", pour.net_g) for pour in poured)
     total = view.show("net_g", pot.in_cup_g)
-    steps = [HowStep(weigh_words.IN_THE_CUP, terms, total, SUM)]
+    steps = [HowStep(weigh_words.IN_THE_CUP, terms, total, weigh_words.SUM)]
     for part in parts:
         poured_said = view.show("net_g", part.one.net_g)
         share = view.show("share_ratio", part.share_ratio)
         name = paint_of(known, part.one.paint.id).name
-        steps.append(HowStep(name, f"{poured_said} ÷ {total}", share, FRACTION))
+        steps.append(HowStep(name, f"{poured_said} ÷ {total}", share, weigh_words.FRACTION))
     return How(
         words.pot(pot.started.number), pot.started.name, tuple(steps), note=weigh_words.POT_NOTE
     )

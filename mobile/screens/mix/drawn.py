@@ -3,11 +3,10 @@
 from typing import Literal
 
 from core.mixing.portions import Portion
-from core.mixing.pot import Cup as CupSize
-from core.mixing.pot import contents, holds_l, levels
-from core.paints.blend import ML_PER_L
+from core.mixing.pot import contents
 from mobile.parts.bucket import Layer
 from mobile.parts.can import CanFace
+from mobile.session.cup import tops_ratio
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
 from mobile.session.pots import Pot
@@ -15,19 +14,7 @@ from mobile.store.records import Mix, Paint
 from mobile.words import looks
 from mobile.words import mix as words
 
-# A 300 mL mixing cup, inside; others are drawn in its shape. Common practice, no published source.
-CUP = CupSize(bottom_m=0.068, top_m=0.084, height_m=0.066)
-CUPS_L = (0.1, 0.3, 0.6, 1.0, 2.5, 5.0, 10.0, 20.0, 30.0, 60.0, 125.0, 250.0)
-FULL_RATIO = 0.8  # room to stir
-DENSITY_G_ML = 1.1  # for a drawing, where a paint's own is not known
 State = Literal["in", "pour now", "to come"]
-
-
-def cup_for(volume_l: float) -> CupSize:
-    """Choose the smallest of the usual cups that leaves room to stir."""
-    fitting = (size_l for size_l in CUPS_L if volume_l <= FULL_RATIO * size_l)
-    scale = (next(fitting, 2 * volume_l) / holds_l(CUP)) ** (1 / 3)
-    return CupSize(CUP.bottom_m * scale, CUP.top_m * scale, CUP.height_m * scale)
 
 
 def layers(known: Known, pot: Pot) -> tuple[Layer, ...]:
@@ -67,13 +54,6 @@ def in_cup(known: Known, parts: tuple[Portion, ...]) -> tuple[Layer, ...]:
         Layer(low, top, paint_of(known, part.paint).day, "in")
         for part, low, top in zip(parts, lows, tops, strict=True)
     )
-
-
-def tops_ratio(known: Known, parts: tuple[Portion, ...]) -> tuple[float, ...]:
-    """Find how high each part stands in a cup that holds them all."""
-    densities = tuple(paint_of(known, part.paint).density_g_ml or DENSITY_G_ML for part in parts)
-    volume_l = sum(p.net_g / d for p, d in zip(parts, densities, strict=True)) / ML_PER_L
-    return levels(parts, densities, cup_for(volume_l)).tops_ratio if parts else ()
 
 
 def can_label(pot: Pot, one: FromCan) -> str:

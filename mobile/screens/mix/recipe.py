@@ -50,7 +50,9 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
     wanting = todo(form, view)
 
     async def keep() -> None:
-        kept, paints = records_of(session, form, mix, name, view)
+        form_now = edit.now
+        called = form_now.name.strip() or next_name(known)
+        kept, paints = records_of(session, form_now, mix, called, view)
         await session.attempt(keep_mix(session, kept, paints), then=lambda _: go(places.MIX))
 
     async def remove() -> None:

@@ -1,10 +1,10 @@
 """How a recipe's shares come about."""
 
 from mobile.parts.sheet import How, HowStep
-from mobile.screens.mix.contents import FRACTION
 from mobile.screens.mix.recipe_form import PAINT, PARTS, RecipeForm, shares_now
 from mobile.session.view import View
 from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
 
 
 def how(form: RecipeForm, name: str, view: View) -> How | None:
@@ -20,5 +20,5 @@ def how(form: RecipeForm, name: str, view: View) -> How | None:
     for at, (row, ratio) in enumerate(known, 1):
         paint = row[PAINT].strip() or words.part(at)
         share = view.show("share_ratio", ratio)
-        steps.append(HowStep(paint, f"{row[PARTS].strip()} ÷ {total}", share, FRACTION))
+        steps.append(HowStep(paint, f"{row[PARTS].strip()} ÷ {total}", share, weigh_words.FRACTION))
     return How(name, words.BY_MASS, tuple(steps))

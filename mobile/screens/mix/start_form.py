@@ -13,8 +13,6 @@ from mobile.store.records import Mix
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 
-REMAINDERS = "largest remainders, Hamilton 1792; order of pouring: this project's planning model"
-
 
 @dataclass(frozen=True, slots=True)
 class Batch:
@@ -58,4 +56,4 @@ def how(known: Known, mix: Mix, batch: Batch, view: View) -> How | None:
         )
         for one in batch.parts
     )
-    return How(mix.name, batch_said, steps, note=words.portions_note(REMAINDERS))
+    return How(mix.name, batch_said, steps, note=words.PORTIONS_NOTE)

@@ -1,0 +1,27 @@
+"""How high paints stand in a cup, for a drawing of it."""
+
+from core.mixing.portions import Portion
+from core.mixing.pot import Cup, holds_l, levels
+from core.paints.blend import ML_PER_L
+from mobile.session.from_cans import paint_of
+from mobile.session.known import Known
+
+# A 300 mL mixing cup, inside; others are drawn in its shape. Common practice, no published source.
+CUP = Cup(bottom_m=0.068, top_m=0.084, height_m=0.066)
+CUPS_L = (0.1, 0.3, 0.6, 1.0, 2.5, 5.0, 10.0, 20.0, 30.0, 60.0, 125.0, 250.0)
+FULL_RATIO = 0.8  # room to stir
+DENSITY_G_ML = 1.1  # for a drawing, where a paint's own is not known
+
+
+def cup_for(volume_l: float) -> Cup:
+    """Choose the smallest of the usual cups that leaves room to stir."""
+    fitting = (size_l for size_l in CUPS_L if volume_l <= FULL_RATIO * size_l)
+    scale = (next(fitting, 2 * volume_l) / holds_l(CUP)) ** (1 / 3)
+    return Cup(CUP.bottom_m * scale, CUP.top_m * scale, CUP.height_m * scale)
+
+
+def tops_ratio(known: Known, parts: tuple[Portion, ...]) -> tuple[float, ...]:
+    """Find how high each part stands in a cup that holds them all."""
+    densities = tuple(paint_of(known, part.paint).density_g_ml or DENSITY_G_ML for part in parts)
+    volume_l = sum(p.net_g / d for p, d in zip(parts, densities, strict=True)) / ML_PER_L
+    return levels(parts, densities, cup_for(volume_l)).tops_ratio if parts else ()

@@ -1,0 +1,36 @@
+"""Mix on a headless screen, and a weigh-out brought to its second part."""
+
+import asyncio
+from collections.abc import Coroutine
+from typing import Any
+
+from mobile.screens.mix.place import MixPlace
+from mobile.session import mix as verbs
+from mobile.session.pots import Pot, under_way
+from mobile.session.session import Session
+from mobile.session.view import View
+from tests.screens.seen import OnPlace, tap
+
+
+def run(story: Coroutine[Any, Any, None]) -> None:
+    asyncio.run(story)
+
+
+def on_mix(session: Session, at: str = "", view: View | None = None) -> OnPlace:
+    return OnPlace(session, MixPlace, f"/mix/{at}".rstrip("/"), view)
+
+
+def now(session: Session) -> Pot:
+    pot = under_way(session.known)
+    assert pot is not None
+    return pot
+
+
+async def keys(screen: OnPlace, text: str) -> None:
+    for sign in text:
+        await tap(screen, f"key {sign}")
+
+
+async def at_orange(session: Session) -> None:
+    await verbs.start_planned(session)
+    await verbs.on_the_mark(session, now(session))
