@@ -31,7 +31,7 @@ from mobile.parts.keypad import Keypad, Typing, pad_height, press
 from mobile.parts.page import header, inset, screen, standing
 from mobile.parts.tap import Action, grow, spread
 from mobile.parts.waits import Clock, Strip, Tick, TimeAxis, WaitStrip, axis_of, wait_fact
-from tests.parts.scenes_common import how_button, nothing
+from tests.parts.scenes_how import how_button, nothing
 
 MIN = 60.0
 NOON = 12 * 60 * MIN

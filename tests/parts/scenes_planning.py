@@ -31,7 +31,7 @@ from mobile.parts.page import header, screen
 from mobile.parts.schedule import Stop, schedule
 from mobile.parts.sheet import How, HowStep, how_sheet
 from mobile.parts.tap import Action, grow
-from tests.parts.scenes_common import nothing
+from tests.parts.scenes_how import nothing
 
 MIXES = (
     ("base", "base, 3 coats", "2 × 4484 g", "likely", "", "#55405C", "#5A35D8"),
