@@ -8,7 +8,7 @@ from tests.browser.site import Served
 PLACES = ("Coats", "Mix", "Cans", "Walls", "Job")
 
 
-@pytest.mark.timeout(300)
+@pytest.mark.timeout(600)
 def test_the_five_places_come_up_in_every_engine(each_phone: Phone, site: Served) -> None:
     each_phone.open(site.address)
     for place in PLACES:

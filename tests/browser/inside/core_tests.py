@@ -11,7 +11,6 @@ import zipfile
 import zipimport
 from importlib.machinery import ModuleSpec
 
-READ_SOURCES = ("test_import.py",)  # a phone has bytecode only
 TOOLS, HOUSE, WHOLE = "/tools", "/house", "/stdlib.zip"
 
 
@@ -50,7 +49,8 @@ def main() -> None:
     pytest = importlib.import_module("pytest")
     count = Count()
     asked = ["-q", "-p", "no:cacheprovider", "--rootdir", HOUSE, "-c", f"{HOUSE}/pytest.ini"]
-    asked += [f"--ignore={HOUSE}/tests/core/{name}" for name in READ_SOURCES]
+    with open(f"{HOUSE}/not_there.txt", encoding="utf-8") as names:
+        asked += [f"--ignore={HOUSE}/{name}" for name in names.read().split()]
     ended = pytest.main([*asked, f"{HOUSE}/tests/core"], plugins=[count])
     core = importlib.import_module("core.units")
     told = {
