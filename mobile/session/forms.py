@@ -6,34 +6,46 @@ half-typed `12.` never bounces.
 
 from collections.abc import Callable
 from dataclasses import fields, replace
-from typing import Any, TypeVar
+from typing import Any, Generic, TypeVar
+from uuid import uuid4
 
 import flet as ft
 
-from mobile.session.drafts import Fields
+from mobile.session.drafts import Drafts, Fields
 from mobile.session.session import use_session
 
 F = TypeVar("F")
-Edit = Callable[[Callable[[F], F]], None]
+
+
+class Edit(Generic[F]):
+    """Changes a form. `now` is what stands in it, however late the screen is.
+
+    A tap that follows a key at once finds the screen not drawn anew yet: whoever keeps a form reads
+    `now`, not the form that the screen was drawn with. `id` is for the thing that a new form makes:
+    a second tap on *Keep* then keeps the same thing again.
+    """
+
+    def __init__(self, address: str, first: F, drafts: Drafts) -> None:
+        self.now = first
+        self.id = uuid4().hex
+        self.draw: Callable[[F], None] = lambda _: None
+        self._address, self._drafts = address, drafts
+
+    def __call__(self, change: Callable[[F], F]) -> None:
+        """Change what stands in the form, and let it be kept as a draft."""
+        self.now = change(self.now)
+        self._drafts.typed(self._address, as_fields(self.now))
+        self.draw(self.now)
 
 
 def use_form(address: str, blank: F) -> tuple[F, Edit[F], bool]:
     """Give what is typed at an address, a way to change it, and whether it was typed earlier."""
     session = use_session()
-    typed = session.known.draft(address)
-
-    first = restored(blank, typed)
-    form, set_form = ft.use_state(first)  # of later renderings the first is not used
+    first = restored(blank, session.known.draft(address))  # used at the first drawing only
+    form, set_form = ft.use_state(first)
     earlier, _ = ft.use_state(first != blank)
-
-    def edit(change: Callable[[F], F]) -> None:
-        def changed(now: F) -> F:
-            after = change(now)
-            session.drafts.typed(address, as_fields(after))
-            return after
-
-        set_form(changed)
-
+    (edit,), _ = ft.use_state((Edit(address, first, session.drafts),))
+    edit.draw = set_form
     return form, edit, earlier
 
 

@@ -40,10 +40,10 @@ async def set_settings(session: Session, **what: str | float | bool | None) -> N
     await session.keep(changed(session, **what))
 
 
-async def new_job(session: Session, name: str) -> Job:
+async def new_job(session: Session, name: str, job_id: str = "") -> Job:
     """Begin a job and open it."""
     before = session.known.settings
-    job = Job(*session.stamp(), _named(name))
+    job = Job(*session.stamp(job_id), _named(name))
     await session.keep(job, opened(session, job), forget=("job/new",))
     session.tell(words.begun(job.name), Undo(things=(before,), forget=(job.id,)))
     return job
@@ -108,11 +108,6 @@ def moved(
     rest = [other for other in steps if other.id != step.id]
     place = min(max(steps.index(step) + by_count, 0), len(rest))
     return (*rest[:place], step, *rest[place:])
-
-
-def new_step_id(session: Session) -> str:
-    """Give an id for a new step."""
-    return session.stamp()[0]
 
 
 def step_states(known: Known) -> tuple[StepState, ...]:

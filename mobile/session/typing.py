@@ -6,11 +6,10 @@ from dataclasses import dataclass, replace
 import flet as ft
 
 from mobile.parts.keypad import Typing, press
-from mobile.session.drafts import Fields
+from mobile.session.drafts import Drafts, Fields
 from mobile.session.session import use_session
 
 FRESH = "fresh"  # a draft's field: the figure whose digits give way to the first key
-OnKey = Callable[[str, str], None]
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,17 +46,26 @@ def typed_of(prefilled: Fields, draft: dict[str, str]) -> Typed:
     )
 
 
-def use_typing(form: str, prefilled: Fields) -> tuple[Typed, OnKey]:
+class Press:
+    """Presses keys. `now` is what stands typed, however late the screen is: what a tap uses."""
+
+    def __init__(self, form: str, first: Typed, drafts: Drafts) -> None:
+        self.now = first
+        self.draw: Callable[[Typed], None] = lambda _: None
+        self._form, self._drafts = form, drafts
+
+    def __call__(self, name: str, key: str) -> None:
+        """Press a key on a figure, and let what is typed be kept as a draft."""
+        self.now = self.now.press(name, key)
+        self._drafts.typed(self._form, self.now.draft())
+        self.draw(self.now)
+
+
+def use_typing(form: str, prefilled: Fields) -> tuple[Typed, Press]:
     """Give the figures typed at an address, and what to do with a key on one of them."""
     session = use_session()
-    typed, set_typed = ft.use_state(typed_of(prefilled, session.known.draft(form)))
-
-    def on_key(name: str, key: str) -> None:
-        def pressed(now: Typed) -> Typed:
-            after = now.press(name, key)
-            session.drafts.typed(form, after.draft())
-            return after
-
-        set_typed(pressed)
-
-    return typed, on_key
+    first = typed_of(prefilled, session.known.draft(form))  # used at the first drawing only
+    typed, set_typed = ft.use_state(first)
+    (pressed,), _ = ft.use_state((Press(form, first, session.drafts),))
+    pressed.draw = set_typed
+    return typed, pressed

@@ -3,7 +3,7 @@
 from core.walls.area import PaintedArea, painted_area
 from core.walls.shape import Wall as Shape
 from mobile.session.job import job_or_new
-from mobile.session.known import Known
+from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
 from mobile.store.records import Wall
 from mobile.words import walls as words
@@ -34,9 +34,9 @@ async def keep_wall(session: Session, wall_id: str, name: str, shape: Shape) -> 
     known = session.known
     area_of(known, shape)
     job, made = job_or_new(session)
-    old = next((wall for wall in known.walls if wall.id == wall_id), None)
+    old = found(known.walls, wall_id)
     wall = Wall(*session.stamp(wall_id), job.id, name.strip() or next_name(known), shape)
-    await session.keep(*made, wall, forget=(f"walls/{wall_id or 'new'}",))
+    await session.keep(*made, wall, forget=(f"walls/{wall_id if old else 'new'}",))
     undo = Undo(things=(old,)) if old else Undo(forget=(wall.id,))
     session.tell(words.kept(wall.name), undo)
     return wall

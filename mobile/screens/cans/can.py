@@ -31,11 +31,11 @@ def CanScreen(known: Known, can: Can | None, change: bool, *, key: str | None = 
     filling = Filling(form, edit, wrong, tried, view)
 
     async def keep() -> None:
-        if wrong:
+        if refusal := problem(known, can, edit.now, view):
             try_it(True)
-            session.refuse(wrong, view.show)
+            session.refuse(refusal, view.show)
             return
-        said = meant(known, can, form, (session.stamp(), session.stamp()), view)
+        said = meant(known, can, edit.now, (session.stamp(edit.id), session.stamp()), view)
         verb = keep_can(session, said.can, said.paint, said.unopened_gross_g)
         await session.attempt(verb, then=lambda kept: go(places.CANS, after(kept)))
 

@@ -36,8 +36,9 @@ def WeighCan(known: Known, can: CanRecord, how_up: bool, *, key: str | None = No
     use_how(how(now, reading, view) if how_up else None)
 
     async def keep() -> None:
-        if reading.gross_g is not None:
-            verb = weigh_can(session, can, reading.gross_g)
+        newest = read_scale(now, press.now.of(READS).text, known.settings.scale_step_g, view)
+        if newest.gross_g is not None and newest.found:
+            verb = weigh_can(session, can, newest.gross_g)
             await session.attempt(verb, then=lambda _: go(places.CANS, "pick"))
 
     action = Action(words.KEEP_NEXT, keep if reading.found else None, key="keep")

@@ -64,7 +64,11 @@ def NameScreen(known: Known, new: bool, *, key: str | None = None) -> ft.Control
     form, edit, earlier = use_form("job/new" if new else "job/name", blank)
 
     async def keep() -> None:
-        verb = verbs.new_job(session, form.name) if new else verbs.name_job(session, form.name)
+        verb = (
+            verbs.new_job(session, edit.now.name, edit.id)
+            if new
+            else verbs.name_job(session, edit.now.name)
+        )
         await session.attempt(verb, then=lambda _: go(places.JOB))
 
     def typed(name: str, text: str) -> None:

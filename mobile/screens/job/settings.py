@@ -48,8 +48,8 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
 
     async def keep() -> None:
         try:
-            capacity_g = view.read("capacity_g", form.capacity)
-            rule_m2 = view.read("deducted_above_m2", form.rule) if known.job else None
+            capacity_g = view.read("capacity_g", edit.now.capacity)
+            rule_m2 = view.read("deducted_above_m2", edit.now.rule) if known.job else None
         except Refused as refusal:
             session.refuse(refusal, view.show)
             return

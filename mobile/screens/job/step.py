@@ -65,7 +65,7 @@ def StepScreen(known: Known, step_id: str, *, key: str | None = None) -> ft.Cont
 
     async def keep() -> None:
         try:
-            made = form.step(view, step.id if step else verbs.new_step_id(session))
+            made = edit.now.step(view, step.id if step else edit.id)
         except Refused as refusal:
             session.refuse(refusal, view.show)
             return

@@ -41,8 +41,9 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
     one = from_can(known, Portion(target.paint, target.net_g), pot.can(target.paint))
 
     async def use() -> None:
-        if said.reads_g is not None:
-            reads_g = said.reads_g
+        newest = verdict(known, pot, target, press.now.of("reads").text, view)
+        if newest.reads_g is not None:
+            reads_g = newest.reads_g
             await touch(lambda: scale_reads(session, pot, reads_g), lambda: go(places.MIX, "weigh"))
 
     async def back() -> None:

@@ -52,7 +52,7 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
     async def keep() -> None:
         form_now = edit.now
         called = form_now.name.strip() or next_name(known)
-        kept, paints = records_of(session, form_now, mix, called, view)
+        kept, paints = records_of(session, form_now, mix, (called, edit.id), view)
         await session.attempt(keep_mix(session, kept, paints), then=lambda _: go(places.MIX))
 
     async def remove() -> None:

@@ -20,9 +20,13 @@ from mobile.store.records import Mix, Paint
 
 
 def records_of(
-    session: Session, form: RecipeForm, mix: Mix | None, name: str, view: View
+    session: Session, form: RecipeForm, mix: Mix | None, new: tuple[str, str], view: View
 ) -> tuple[Mix, tuple[Paint, ...]]:
-    """Make the recipe, and the paints that are new or look different now."""
+    """Make the recipe, and the paints that are new or look different now.
+
+    `new` is its name, and the id that it gets if there is no recipe yet.
+    """
+    name, new_id = new
     known = session.known
     parts, paints = [], []
     for row in form.written:
@@ -31,7 +35,7 @@ def records_of(
         if paint not in known.paints:
             paints.append(paint)
     job = known.job.id if known.job else ""
-    stamp = session.stamp(mix.id if mix else "")
+    stamp = session.stamp(mix.id if mix else new_id)
     kept = Mix(*stamp, job, name, tuple(parts), form.use, planned_of(form, view))
     return kept, tuple(paints)
 

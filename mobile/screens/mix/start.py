@@ -43,8 +43,10 @@ def Start(known: Known, mix: Mix, how_up: bool, *, key: str | None = None) -> ft
     use_how(how(known, mix, batch, view) if how_up else None)
 
     async def start() -> None:
-        if batch.grams_g is not None:
-            verb = start_pot(session, mix, batch.grams_g, batch.cup_g)
+        now = press.now
+        newest = batch_of(known, mix, now.of("grams").text, now.of("cup").text, view)
+        if newest.grams_g is not None:
+            verb = start_pot(session, mix, newest.grams_g, newest.cup_g)
             await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
 
     pot = under_way(known)

@@ -43,7 +43,8 @@ def WallScreen(
     use_how(how(name, outcome, view) if how_up else None)
 
     async def keep() -> None:
-        verb = keep_wall(session, wall.id if wall else "", name, form.shape(view))
+        now = edit.now
+        verb = keep_wall(session, wall.id if wall else edit.id, now.name or name, now.shape(view))
         await session.attempt(verb, then=lambda _: go(places.WALLS))
 
     async def remove() -> None:
