@@ -16,13 +16,13 @@ async def names_aside(door: Door) -> tuple[str, ...]:
 
 
 async def put_aside(door: Door, data: bytes) -> str:
-    """Set data aside for good and return its name; the same data is set aside only once.
+    """Set data aside for good and return its name; what is there already is not set aside again.
 
     What a start that was cut short left of the same data is written on; nothing else is.
     """
     number = 1
     while (found := await door.aside(_name(door, number))) is not None:
-        if found == data:
+        if found.startswith(data):
             return _name(door, number)
         if data.startswith(found):
             break

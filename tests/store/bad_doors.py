@@ -110,7 +110,12 @@ class SlowDoor(MemoryDoor):
 
     closed = False
 
+    def __init__(self) -> None:
+        super().__init__()
+        self.flushing = asyncio.Event()
+
     async def commit(self) -> None:
+        self.flushing.set()
         await asyncio.sleep(0.01)
         assert not self.closed
 

@@ -97,13 +97,17 @@ def test_a_transaction_that_fails_leaves_nothing_for_the_next() -> None:
     asyncio.run(run())
 
 
+@pytest.mark.parametrize("flush", [1, 2])  # of the empty book or the copy; of the pour
 @pytest.mark.parametrize("start", range(len(ALL)))
-def test_what_is_cancelled_in_mid_commit_has_not_happened(start: int) -> None:
+def test_what_is_cancelled_in_mid_commit_has_not_happened(start: int, flush: int) -> None:
     async def run() -> None:
         door = SlowDoor()
         book = await fill(door, ALL[:start])
+        door.flushing.clear()
         task = asyncio.ensure_future(pour(book, 7))
-        await asyncio.sleep(0.005)
+        for _ in range(flush):
+            await door.flushing.wait()
+            door.flushing.clear()
         task.cancel()
         with pytest.raises(asyncio.CancelledError):
             await task

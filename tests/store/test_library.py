@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.mixing.portions import Portion
+from mobile.store.book import keyed
 from mobile.store.door import MemoryDoor
 from mobile.store.errors import Busy, Damaged, Full, Unreadable
 from mobile.store.library import Library
@@ -137,6 +138,27 @@ def test_a_first_commit_that_fails_keeps_the_device_for_the_next() -> None:
         door.room = SmallDoor.room
         await library.keep(EMBER)
         assert (await Library.open(door, "another")).device == made.PHONE
+
+    asyncio.run(run())
+
+
+def test_a_bug_in_mid_verb_leaves_nothing_for_the_next(monkeypatch: pytest.MonkeyPatch) -> None:
+    def faulty(key: str, document: Any) -> Any:
+        if key == "ember":
+            raise RuntimeError("a bug")
+        return keyed(key, document)
+
+    async def run() -> None:
+        door = MemoryDoor()
+        library = await Library.open(door)
+        await library.keep(made.draft(1))
+        with monkeypatch.context() as patch:
+            patch.setattr("mobile.store.library.keyed", faulty)
+            for records in ((made.draft(2), EMBER), (EMBER, made.poured(1))):
+                with pytest.raises(RuntimeError):
+                    await library.keep(*records, forget=("weigh",))
+        await library.keep(made.poured(2))
+        assert library.records() == await again(door) == (made.draft(1), made.poured(2))
 
     asyncio.run(run())
 
