@@ -90,19 +90,6 @@ def test_a_text_from_elsewhere_is_shown() -> None:
     asyncio.run(run())
 
 
-def test_entry_selects_all_and_typing_lets_go() -> None:
-    async def run() -> None:
-        screen = Screen(Bench)
-        await screen.fire(field(screen, "width"), "focus")
-        chosen = field(screen, "width").selection
-        assert chosen is not None
-        assert (chosen.base_offset, chosen.extent_offset) == (0, 4)
-        await put(screen, "width", "3")
-        assert field(screen, "width").selection is None
-
-    asyncio.run(run())
-
-
 def test_enter_in_the_last_field_is_the_main_action() -> None:
     async def run() -> None:
         done.clear()
