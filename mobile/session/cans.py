@@ -209,7 +209,4 @@ def weigh_form(can: Can) -> str:
 
 def typed_reading(session: Session, can: Can) -> str:
     """Give the reading that was typed for a can and not kept, "" if none."""
-    form = weigh_form(can)
-    waiting = session.drafts.waiting()
-    typed = dict(waiting[form]) if form in waiting else session.known.draft(form)
-    return typed.get(READS, "")
+    return session.draft(weigh_form(can)).get(READS, "")

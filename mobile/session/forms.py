@@ -41,7 +41,7 @@ class Edit(Generic[F]):
 def use_form(address: str, blank: F) -> tuple[F, Edit[F], bool]:
     """Give what is typed at an address, a way to change it, and whether it was typed earlier."""
     session = use_session()
-    first = restored(blank, session.known.draft(address))  # used at the first drawing only
+    first = restored(blank, session.draft(address))  # used at the first drawing only
     form, set_form = ft.use_state(first)
     earlier, _ = ft.use_state(first != blank)
     (edit,), _ = ft.use_state((Edit(address, first, session.drafts),))

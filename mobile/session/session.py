@@ -85,6 +85,11 @@ class Session:
         """What is known now."""
         return self.shown.known
 
+    def draft(self, form: str) -> dict[str, str]:
+        """Give what was typed into a form and not kept, to the last key; empty if nothing."""
+        waiting = self.drafts.waiting().get(form)
+        return self.known.draft(form) if waiting is None else dict(waiting)
+
     def stamp(self, record_id: str = "") -> tuple[str, float, str]:
         """Give the first three fields of a record: its id, this instant, this device."""
         return record_id or str(uuid4()), clock.now_s(), self.device

@@ -64,7 +64,7 @@ class Press:
 def use_typing(form: str, prefilled: Fields) -> tuple[Typed, Press]:
     """Give the figures typed at an address, and what to do with a key on one of them."""
     session = use_session()
-    first = typed_of(prefilled, session.known.draft(form))  # used at the first drawing only
+    first = typed_of(prefilled, session.draft(form))  # used at the first drawing only
     typed, set_typed = ft.use_state(first)
     (pressed,), _ = ft.use_state((Press(form, first, session.drafts),))
     pressed.draw = set_typed
