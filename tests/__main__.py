@@ -95,7 +95,7 @@ def main() -> int:
     outcomes = list(run(QUICK, 2))
     if asked:
         outcomes += run(SLOW, 1)
-    return close(outcomes, bool(asked))
+    return close(outcomes, browsers=bool(asked))
 
 
 def run(steps: tuple[Step, ...], at_once: int) -> Iterator[Outcome]:
@@ -136,7 +136,7 @@ def heard(process: "subprocess.Popen[str]", step: Step) -> Iterator[str]:
         yield line
 
 
-def close(outcomes: list[Outcome], browsers: bool) -> int:
+def close(outcomes: list[Outcome], *, browsers: bool) -> int:
     """Sum up; the last line names the browsers that were not run."""
     sums = [sum(counts) for counts in zip(*(each.counts() for each in outcomes), strict=True)]
     said = "\n".join(each.words for each in outcomes if each.step.name == "browsers")
