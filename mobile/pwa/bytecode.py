@@ -114,9 +114,10 @@ def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
     made = compiled(client, given)
     if ICONS in made["packages"]:
         raise Unfit("The app uses ft.Icons, and the site has no font for them.", ICONS_MEND)
-    for name, files in made.items():  # data belongs to the module of its name
+    for name, files in made.items():  # data belongs to the module of its name; the app's all goes
         data = {path: text for path, text in given[name].items() if path.endswith(".json")}
-        files |= {path: text for path, text in data.items() if f"{path[:-5]}.pyc" in files}
+        own = name == "app"
+        files |= {path: text for path, text in data.items() if own or f"{path[:-5]}.pyc" in files}
     return {f"{name}.zip": stored(files) for name, files in sorted(made.items())}
 
 

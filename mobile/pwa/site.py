@@ -82,8 +82,9 @@ def whole(base: str, tell: Callable[[str], None], root: Path = ROOT) -> dict[str
 
 
 def app(root: Path) -> dict[str, bytes]:
-    """Read the app's own sources: `core`, and `mobile` without the generator."""
-    paths = sorted((*(root / "core").rglob("*.py"), *(root / "mobile").rglob("*.py")))
+    """Read the app's own files: `core`, `mobile` without the generator, and the demo job."""
+    rooms = (("core", "*.py"), ("mobile", "*.py"), ("assets/demo", "*.json"))
+    paths = sorted(path for room, kind in rooms for path in (root / room).rglob(kind))
     names = {path.relative_to(root).as_posix(): path for path in paths}
     own = ("mobile/pwa/", "mobile/__main__")
     return {name: path.read_bytes() for name, path in names.items() if not name.startswith(own)}

@@ -125,6 +125,11 @@ def test_the_page_turns_away_from_the_hosts_that_flutter_would_ask(files: Files)
     assert json.loads(files["pyodide/pyodide-lock.json"])["packages"] == {}
 
 
+def test_the_demo_job_ships(files: Files) -> None:
+    demo = "assets/demo/moth-cellar.json"
+    assert zipped(files, "python/app.zip").read(demo) == (ROOT / demo).read_bytes()
+
+
 def zipped(files: Files, path: str) -> zipfile.ZipFile:
     """Open an archive of the site."""
     return zipfile.ZipFile(io.BytesIO(files[path]))
