@@ -5,6 +5,7 @@ import random
 
 import pytest
 
+from mobile.store.aside import names_aside, put_aside
 from mobile.store.book import COPY_EVERY, start_over
 from mobile.store.door import COPY, FILES, SLOTS, MemoryDoor
 from mobile.store.errors import Damaged
@@ -124,6 +125,19 @@ def test_a_death_while_setting_aside_loses_neither_the_damaged_nor_the_good(kind
     for at in range(0, LONGEST, 3):
         deaths = [asyncio.run(run(fatal, at, before)) for fatal in range(1, steps + 2)]
         assert deaths == [True] * steps + [False]
+
+
+def test_what_was_set_aside_already_is_not_set_aside_again() -> None:
+    async def run() -> None:
+        door = MemoryDoor()
+        names = [
+            await put_aside(door, data) for data in (b"dusk", b"coat", b"dusk", b"du", b"coat")
+        ]
+        assert names == [f"book.aside-{n}" for n in (1, 2, 1, 1, 2)]
+        assert await names_aside(door) == ("book.aside-1", "book.aside-2")
+        assert door.asides == {"book.aside-1": b"dusk", "book.aside-2": b"coat"}
+
+    asyncio.run(run())
 
 
 def test_a_damaged_slot_that_reads_whole_some_other_day_does_not_win() -> None:

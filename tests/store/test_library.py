@@ -144,7 +144,7 @@ def test_a_first_commit_that_fails_keeps_the_device_for_the_next() -> None:
 
 def test_a_bug_in_mid_verb_leaves_nothing_for_the_next(monkeypatch: pytest.MonkeyPatch) -> None:
     def faulty(key: str, document: Any) -> Any:
-        if key == "ember":
+        if key == "pour-1":  # things are staged before entries
             raise RuntimeError("a bug")
         return keyed(key, document)
 
@@ -154,9 +154,8 @@ def test_a_bug_in_mid_verb_leaves_nothing_for_the_next(monkeypatch: pytest.Monke
         await library.keep(made.draft(1))
         with monkeypatch.context() as patch:
             patch.setattr("mobile.store.library.keyed", faulty)
-            for records in ((made.draft(2), EMBER), (EMBER, made.poured(1))):
-                with pytest.raises(RuntimeError):
-                    await library.keep(*records, forget=("weigh",))
+            with pytest.raises(RuntimeError):
+                await library.keep(EMBER, made.poured(1), forget=("weigh",))
         await library.keep(made.poured(2))
         assert library.records() == await again(door) == (made.draft(1), made.poured(2))
 
