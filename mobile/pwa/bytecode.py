@@ -45,7 +45,7 @@ ROOTS = (
 )
 
 LEFT_OUT = (
-    # other machines' event loops, processes and sockets: a browser has none of them
+    # other machines' event loops, processes, sockets and folders: a browser has none of them
     "asyncio.proactor_events",
     "asyncio.windows_events",
     "asyncio.windows_utils",
@@ -60,6 +60,10 @@ LEFT_OUT = (
     "socketserver",
     "webbrowser",
     "xmlrpc.*",
+    "platformdirs.android",
+    "platformdirs.ios",
+    "platformdirs.macos",
+    "platformdirs.windows",
     "flet.messaging.flet_dart_bridge_server",
     "flet.messaging.flet_socket_server",
     # tools of developers and command lines
@@ -75,6 +79,7 @@ LEFT_OUT = (
     "py_compile",
     "pydoc",
     "pydoc_data.*",
+    "pyodide.console",
     "rlcompleter",
     "tracemalloc",
     "unittest.*",

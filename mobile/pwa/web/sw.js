@@ -94,7 +94,7 @@ const answers = {
   check: async () => checked(await inForce(true)),
   use: async () => {
     await use(VERSION);
-    await skipWaiting();
+    if (registration.waiting) await skipWaiting();
     await swept();
     for (const client of await clients.matchAll({ includeUncontrolled: true })) client.postMessage('renewed');
   },

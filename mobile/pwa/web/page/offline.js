@@ -39,8 +39,10 @@ export function weighing(on) {
 
 async function keep() {
   const registration = await navigator.serviceWorker.register('sw.js', { updateViaCache: 'none' });
-  registration.addEventListener('updatefound', () => registration.installing.addEventListener('statechange', look));
-  navigator.serviceWorker.addEventListener('message', ({ data }) => { if (data === 'renewed') location.reload(); });
+  const follow = () => registration.installing?.addEventListener('statechange', look);
+  registration.addEventListener('updatefound', follow);
+  follow(); // the browser looks for a newer version by itself, and may be ahead of us
+  look();
   let asked = Date.now();
   document.addEventListener('visibilitychange', () => {
     if (document.hidden || Date.now() - asked < HOUR_MS) return;
@@ -50,6 +52,8 @@ async function keep() {
   const idle = globalThis.requestIdleCallback ?? setTimeout;
   setTimeout(() => idle(() => ask('check')), IDLE_MS);
 }
+
+if (able) navigator.serviceWorker.onmessage = ({ data }) => { if (data === 'renewed') location.reload(); };
 
 // After the first picture: keeping the files must not slow the first start.
 if (able) addEventListener('flutter-first-frame', () => keep().catch((problem) => console.warn('Not kept for offline:', problem)), { once: true });

@@ -7,7 +7,11 @@ const part = (id) => document.getElementById(id);
 const ground = localStorage.getItem('ground'), ink = localStorage.getItem('ink');
 if (ground) paint(ground, ink);
 
-part('again').onclick = () => location.reload();
+part('again').onclick = async () => {
+  const found = await ask('check');
+  if (found?.broken) await renew(); // where the old version can't be mended, the host may have a newer one
+  location.reload();
+};
 const slow = setTimeout(() => { part('slow').hidden = part('again').hidden = false; }, SLOW_MS);
 
 function paint(ground, ink) {
@@ -45,7 +49,6 @@ export async function failed(reason) {
   }
   part('repaired').hidden = !found?.repaired;
   part('broken').hidden = !found?.broken;
-  if (found?.broken) part('again').onclick = async () => { await renew(); location.reload(); }; // the host may have a newer version only
   part('reason').textContent = reason;
   part('starting').hidden = part('slow').hidden = true;
   part('failed').hidden = part('again').hidden = part('splash').hidden = false;
