@@ -176,6 +176,7 @@ def quota(phone: Phone, served: Served, size: int | None) -> None:
 
 
 @BOTH
+@pytest.mark.timeout(3000)  # each death is a browser's start
 def test_no_kept_pour_is_lost_when_the_battery_comes_out(
     how: str, chromium: Phone, served: Served
 ) -> None:
