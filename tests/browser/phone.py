@@ -173,6 +173,7 @@ class Phone:
             None,
             lambda: f"{label!r} took no focus",
         )
+        self.engine.ask(FRAMES)
         if field.value:
             self.engine.press("Control+a")
         self.engine.write(text)
@@ -181,6 +182,7 @@ class Phone:
             None,
             lambda: f"{label!r} holds {self.typed(label)}, not {text!r}",
         )
+        self.engine.ask(FRAMES)
 
     def typed(self, label: str) -> tuple[str, ...]:
         """Read what a field holds, and what the field with the focus holds."""
