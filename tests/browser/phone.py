@@ -26,6 +26,13 @@ LIES_ON_TOP = """(x, y) => {
   return ids;
 }"""
 
+# With the words switched on, the page's field has the focus some frames before Flutter hears it.
+FRAMES = """() => new Promise((done) => {
+  let left = 8;
+  const next = () => { if (left--) requestAnimationFrame(next); else done(1); };
+  next();
+})"""
+
 
 @dataclass(frozen=True, slots=True)
 class Box:
