@@ -143,6 +143,11 @@ def keep(name: str) -> str:
     return f"Keep {name}"
 
 
+def parts_label(number: int) -> str:
+    """Label the field of a part's number."""
+    return f"{PARTS} {number}"
+
+
 def paint_label(number: int) -> str:
     """Label a paint's field."""
     return f"Paint {number}"

@@ -46,7 +46,7 @@ def part_row(
     at, row = part.at, part.row
     name = row[PAINT].strip() or words.part(at + 1)
     paint = Field(f"paint {at}", words.paint_label(at + 1), row[PAINT], part.paint_wrong, False)
-    count = Field(f"parts {at}", words.PARTS, row[PARTS], part.parts_wrong)
+    count = Field(f"parts {at}", words.parts_label(at + 1), row[PARTS], part.parts_wrong)
     remove = outline_button(Action(places.REMOVE, partial(change, -1, ""), key=f"remove {at}"))
     spot = chip(name, row, look, at)
     paints = wide(EntryField(paint, partial(change, PAINT), key=f"paint {at}"))
