@@ -115,7 +115,7 @@ def facts(several: tuple[Fact, ...], text_ratio: float = 1.0) -> ft.Control:
     if text_ratio >= t.STACKED_FROM:
         return ft.Column([fact(one) for one in several], spacing=t.GAP, tight=True)
     last = len(several) - 1
-    ends = [ft.CrossAxisAlignment.END if at == last and at else START for at in range(last + 1)]
+    ends = [ft.CrossAxisAlignment.END if at == last == 1 else START for at in range(last + 1)]
     return spread([fact(one, align=end) for one, end in zip(several, ends, strict=True)])
 
 

@@ -16,7 +16,11 @@ def header(
     heading = t.say(title, size, weight=t.STRONG)
     words.append(ft.Semantics(header=True, container=True, content=heading))
     left = ft.Column(words, spacing=2, tight=True)
-    content = spread([left, *([right] if right else [])])
+    content: ft.Control = left
+    if right and t.LOOK.default_value.text_ratio >= t.STACKED_FROM:
+        content = spread([left, right])
+    elif right:
+        content = ft.Row([grow(left), right], spacing=12)
     return ft.Container(content, padding=ft.Padding(4, 10, 4, 4))
 
 

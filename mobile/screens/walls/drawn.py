@@ -1,11 +1,13 @@
 """What stands on a wall's drawing, and what is said of it."""
 
 from core.walls.shape import Wall as Shape
+from mobile import theme as t
 from mobile.parts.elevation import Dimensions
 from mobile.session.view import View
 from mobile.words import walls as words
 
 AROUND, LEAST, MOST = 110.0, 150.0, 300.0  # what stands about a drawing, and its bounds, dp
+BOARD = 35.0  # padding and rim of a board at both sides, dp
 
 
 def dimensions(name: str, shape: Shape, view: View) -> Dimensions:
@@ -16,6 +18,11 @@ def dimensions(name: str, shape: Shape, view: View) -> Dimensions:
     heights = left if left == right else f"{left} and {right}"
     holes = sum(opening.count for opening in shape.openings)
     return Dimensions(width, left, right, words.spoken(name, width, heights, holes))
+
+
+def drawn_wide(view: View) -> float:
+    """Give the width inside a board, dp."""
+    return view.width - 2 * t.MARGIN - BOARD
 
 
 def drawn_high(walls: int, room: float) -> float:

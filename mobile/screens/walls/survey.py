@@ -9,7 +9,7 @@ from mobile.parts.elevation import Elevation
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, tap
-from mobile.screens.walls.drawn import dimensions, drawn_high
+from mobile.screens.walls.drawn import dimensions, drawn_high, drawn_wide
 from mobile.session.address import go
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
@@ -43,7 +43,7 @@ def _board(known: Known, wall: Wall, view: View, high: float) -> ft.Control:
     area = area_of(known, wall.shape)
     net = fact(Fact(view.show("net_m2", area.net_m2, 2), words.NET), t.FACT, END)
     off = words.after(tuple(o.name for o in wall.shape.openings)) if area.deducted_m2 else ""
-    size = (view.width - 4 * t.MARGIN, high)
+    size = (drawn_wide(view), high)
     drawing = Elevation(wall.shape, dimensions(wall.name, wall.shape, view), size)
     face = ft.Container(board([head(wall.name, off, net), drawing]))
     return tap(face, lambda: go(places.WALLS, wall.id), key=wall.name)

@@ -13,7 +13,7 @@ from mobile.parts.elevation import Elevation
 from mobile.parts.page import header, screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action, grow
-from mobile.screens.walls.drawn import dimensions
+from mobile.screens.walls.drawn import dimensions, drawn_wide
 from mobile.screens.walls.fields import measures, openings
 from mobile.screens.walls.form import WallForm, form_of
 from mobile.session.address import HOW, go
@@ -83,7 +83,7 @@ def answer(
             return []  # the field says it
         return [t.say(trouble.refused(outcome, view.show), t.NAME, t.CAUTION)]
     shape = form.shape(view)
-    size = (view.width - 4 * t.MARGIN, DRAWN_HIGH)
+    size = (drawn_wide(view), DRAWN_HIGH)
     drawing = Elevation(shape, dimensions(name, shape, view), size)
     several = [Fact(view.show("net_m2", outcome.net_m2, 2), words.NET)]
     if outcome.deducted_m2:
