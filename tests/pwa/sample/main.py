@@ -35,10 +35,11 @@ def Sample() -> ft.Control:  # noqa: N802  components are PascalCase
         "Larger": lambda: device.text_ratio(1.5),
         "Renew": device.use_update,
     }
-    said = [ft.Text(words) for words in (WORDS, f"count {count}", *news.values())]
+    said = [ft.Text(words) for words in (WORDS, f"count {count}")]
+    heard = [ft.Text(words) for words in news.values()]  # below, so that no button moves
     buttons = [ft.Button(name, on_click=lambda _, do=do: do()) for name, do in verbs.items()]
     grams = ft.TextField(label="Grams", keyboard_type=ft.KeyboardType.NUMBER)
-    return ft.Column([*said, grams, *buttons], scroll=ft.ScrollMode.AUTO)
+    return ft.Column([*said, grams, *buttons, *heard], scroll=ft.ScrollMode.AUTO)
 
 
 def main(page: ft.Page) -> None:
