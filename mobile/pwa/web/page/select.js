@@ -22,7 +22,8 @@ for (const kind of ['pointerup', 'pointercancel']) {
     if (field) chosen() ? leave() : hold(); // who dragged has chosen a part
   }, true);
 }
-for (const kind of ['keydown', 'beforeinput']) addEventListener(kind, leave, true);
+const typed = () => { leave(); touched = -Infinity; }; // a focus that comes again, late, must not take what is typed
+for (const kind of ['keydown', 'beforeinput', 'input']) addEventListener(kind, typed, true);
 document.addEventListener('selectionchange', () => {
   if (field && !down && chosen() < field.value.length) all();
 });
