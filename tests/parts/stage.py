@@ -9,7 +9,8 @@ from shutil import copyfile
 import flet as ft
 import flet_web  # type: ignore[import-untyped]
 
-FONTS = Path(__file__).parents[2] / "assets/fonts"
+ROOT = Path(__file__).parents[2]
+FONTS, SELECT = ROOT / "assets/fonts", ROOT / "mobile/pwa/web/page/select.js"
 WEIGHTS = (400, 500, 600)
 # Without the second, Flutter may start while the phone still lays the page out 980 wide.
 METAS = (
@@ -36,7 +37,8 @@ def assets() -> str:
     for weight in WEIGHTS:
         copyfile(FONTS / f"figures-{weight}.woff2", root / f"assets/fonts/figures-{weight}.woff2")
     page = (Path(flet_web.get_package_web_dir()) / "index.html").read_text()
-    (root / "index.html").write_text(page.replace("<head>", f"<head>{METAS}", 1))
+    script = f'<script type="module">{SELECT.read_text("utf-8")}</script>'
+    (root / "index.html").write_text(page.replace("<head>", f"<head>{METAS}{script}", 1))
     return str(root)
 
 
