@@ -22,7 +22,7 @@ ROOT = Path(__file__).parents[1]
 PYTHON = sys.executable
 BORDERS = "from importlinter.cli import lint_imports_command as check; check()"
 BROWSERS = ("Chromium", "Firefox ESR", "WebKitGTK")
-USUAL = (PYTHON, "-m", "pytest", "-rs", "-m", "not browser", "--timeout=120")
+USUAL = (PYTHON, "-m", "pytest", "-rs", "-m", "not browser", "--timeout=300")
 COUNT = re.compile(r"(\d+) (passed|failed|errors?|skipped)\b")
 
 
