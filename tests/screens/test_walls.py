@@ -41,6 +41,17 @@ def test_typing_gives_the_square_metres_less_the_door() -> None:
     asyncio.run(story())
 
 
+def test_an_opening_typed_quicker_than_it_is_painted_stays_whole() -> None:
+    async def story() -> None:
+        _, screen = new()
+        await tap(screen, "add opening")
+        texts = {"name 0 0": "door", "opening_width_m 0 1": "0.8", "opening_height_m 0 2": "1.82"}
+        await asyncio.gather(*(write(screen, key, text) for key, text in texts.items()))
+        assert {key: find(screen, key).value for key in texts} == texts
+
+    asyncio.run(story())
+
+
 def test_two_heights_lean() -> None:
     async def story() -> None:
         session, screen = new()

@@ -16,7 +16,8 @@ from mobile.session.view import View
 from mobile.words import walls as words
 
 HEIGHTS = ((ONE, words.ONE_HEIGHT), (TWO, words.TWO_HEIGHTS))
-Change = Callable[[int, tuple[str, ...] | None], None]
+Row = tuple[str, ...]
+Change = Callable[[int, Callable[[Row], tuple[Row, ...]]], None]
 NEW_OPENING = ("", "", "", "1")
 NAMES = "name", "opening_width_m", "opening_height_m", "opening_count"
 LABELS = words.OPENING, words.OPENING_WIDTH, words.OPENING_HEIGHT, words.COUNT
@@ -55,10 +56,10 @@ def measures(form: WallForm, edit: Edit[WallForm], view: View) -> ft.Control:
 def openings(form: WallForm, edit: Edit[WallForm], view: View) -> list[ft.Control]:
     """Ask for each opening, and offer one more."""
 
-    def change(at: int, row: tuple[str, ...] | None) -> None:
-        def changed(now: WallForm) -> WallForm:
-            kept = (row,) if row is not None else ()
-            return replace(now, openings=(*now.openings[:at], *kept, *now.openings[at + 1 :]))
+    def change(at: int, change_row: Callable[[Row], tuple[Row, ...]]) -> None:
+        def changed(now: WallForm) -> WallForm:  # the row as it is now: keys may outrun a painting
+            rows = tuple(row for old in now.openings[at : at + 1] for row in change_row(old))
+            return replace(now, openings=(*now.openings[:at], *rows, *now.openings[at + 1 :]))
 
         edit(changed)
 
@@ -69,10 +70,10 @@ def openings(form: WallForm, edit: Edit[WallForm], view: View) -> list[ft.Contro
     return [*boards, second_button(Action(words.ADD_OPENING, add, key="add opening"))]
 
 
-def _opening(at: int, row: tuple[str, ...], change: Change, view: View) -> ft.Control:
+def _opening(at: int, row: Row, change: Change, view: View) -> ft.Control:
     def typed(name: str, text: str) -> None:
         place = int(name.rpartition(" ")[2])
-        change(at, (*row[:place], text, *row[place + 1 :]))
+        change(at, lambda now: ((*now[:place], text, *now[place + 1 :]),))
 
     fields = tuple(
         Field(
@@ -84,5 +85,7 @@ def _opening(at: int, row: tuple[str, ...], change: Change, view: View) -> ft.Co
         )
         for place, (name, label, text) in enumerate(zip(NAMES, LABELS, row, strict=True))
     )
-    remove = Action(words.REMOVE_OPENING, lambda: change(at, None), key=f"remove opening {at}")
+    remove = Action(
+        words.REMOVE_OPENING, lambda: change(at, lambda _: ()), key=f"remove opening {at}"
+    )
     return board([Fields(fields, typed), outline_button(remove)], key=f"opening {at}")
