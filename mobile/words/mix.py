@@ -89,7 +89,8 @@ def weigh(name: str, batch: str) -> str:
 
 def carry_on(name: str, where: str) -> str:
     """Say where a weigh-out stands."""
-    return f"Carry on: {name}, {where}"
+    together = where.replace(" ", "\xa0")
+    return f"Carry on: {name}, {together}"
 
 
 def give_up(in_cup_g: float) -> str:

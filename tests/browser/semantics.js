@@ -33,8 +33,8 @@
           value: field ? field.value : plain(said.getAttribute('aria-valuetext')),
           chosen: is('aria-current') || is('aria-checked') || is('aria-selected'),
           off: is('aria-disabled') || Boolean(field?.disabled),
-          cut: Boolean(port) && (left <= port.left || top <= port.top
-            || left + width >= port.right || top + height >= port.bottom) });
+          cut: Boolean(port) && (left < port.left + 1 || top < port.top + 1
+            || left + width > port.right - 1 || top + height > port.bottom - 1) });
       }
     }
     const inside = scrolls(node) ? node.getBoundingClientRect() : port;

@@ -57,7 +57,7 @@ def test_a_step_says_at_most_five_facts() -> None:
         await at_orange(session)
         screen = on_mix(session, "weigh")
         seen = said(screen)
-        facts = {"Part 2 of 3", "fluorescent orange", "77.3 g", "band 76.7 to 77.9 g"}
+        facts = {"Part 2 of 3", "fluorescent orange", "77.3 g", "band 76.7 to 77.9\xa0g"}
         assert facts <= set(seen)
         assert "the cup, 19.3 g in it" in seen
 

@@ -226,7 +226,7 @@ def test_no_fact_at_the_bucket_is_under_26_dp() -> None:
             for one in controls(screen)
             if isinstance(one, ft.Text) and one.style
         }
-        for fact in ("fluorescent orange", "band 76.7 to 77.9 g"):
+        for fact in ("fluorescent orange", "band 76.7 to 77.9\xa0g"):
             assert sizes[fact] >= t.FACT == 26
 
     run(story())

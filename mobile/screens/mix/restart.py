@@ -50,8 +50,9 @@ def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Contro
     rows: list[ft.Control] = [
         back_corner(title, back, view),
         *(reversed(asked) if large(view) else asked),
-        t.say(words.cup_line(pot.started.cup_g), t.SMALL, t.SOFT),
     ]
+    if pot.started.cup_g is not None:  # else it would say to tare, and lose count
+        rows.append(t.say(words.cup_line(pot.started.cup_g), t.SMALL, t.SOFT))
     usable = said.reads_g is not None
     action = Action(weigh_words.CARRY_ON, carry_on if usable else None, key="use")
     keypad = Keypad(

@@ -100,7 +100,7 @@ def band(pot: Pot, target: Target, offered: Action | None, view: View) -> ft.Con
     limits = weigh_words.band(
         in_grams.scale(target.low_g, step_g), in_grams.scale(target.high_g, step_g)
     )
-    said = t.say(limits, t.FACT)
+    said = t.say(in_grams.unbroken(limits), t.FACT)
     button = [outline_button(offered)] if offered else []
     if narrow(view):
         return ft.Column([said, *button], spacing=t.GAP, tight=True)
