@@ -4,7 +4,8 @@ import json
 import os
 import signal
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
@@ -95,6 +96,16 @@ def kill_group(leader: int) -> None:
     except ProcessLookupError:
         return
     until(lambda: not alive(leader), 20, lambda: f"process {leader} outlived SIGKILL")
+
+
+@contextmanager
+def killed_if_it_fails(leader: int) -> Iterator[None]:
+    """Leave no process behind if what comes next goes wrong, or is broken off."""
+    try:
+        yield
+    except BaseException:
+        kill_group(leader)
+        raise
 
 
 def alive(number: int) -> bool:

@@ -13,7 +13,7 @@ from typing import Any
 
 from tests.browser import hand
 from tests.browser.bidi import Bidi
-from tests.browser.engine import Screen, call, kill_group, until
+from tests.browser.engine import Screen, call, kill_group, killed_if_it_fails, until
 
 PROGRAM = "/usr/bin/firefox-esr"
 SILENT = {
@@ -71,6 +71,11 @@ class Firefox:
             start_new_session=True,
             env={**os.environ, "MOZ_REMOTE_SETTINGS_DEVTOOLS": "1"},  # lets the server above count
         )
+        with killed_if_it_fails(self.process.pid):
+            self.meet(mark)
+
+    def meet(self, mark: int) -> None:
+        """Find the first tab of the browser that was started."""
         self.bidi = Bidi(address(Path(self.errors.name), mark, self.process))
         self.bidi.call("session.new", capabilities={})
         self.bidi.call("session.subscribe", events=["log.entryAdded"])

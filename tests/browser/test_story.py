@@ -13,6 +13,7 @@ from tests.browser.site import Served
 
 pytestmark = pytest.mark.timeout(1200)
 WAIT = "Wait before the next step, min"
+EXPORT = "Export everything one file of all jobs"
 LONG_S = 240.0  # a first start on a busy machine
 
 
@@ -129,6 +130,33 @@ def weigh_the_can(phone: Phone) -> None:
     phone.see("Can 1: 257.5 g, kept.")
 
 
+def lose_the_battery(phone: Phone, site: Served) -> None:
+    """SIGKILL in the middle of a reading; the app opens at the same step, with the digits."""
+    phone.engine.ask("() => new Promise((done) => setTimeout(done, 1000))")  # a draft takes 0.3 s
+    phone.kill()
+    phone.start()
+    phone.open(site.address)
+    phone.see("typed 98.", LONG_S)
+    phone.see("110.0 g")
+
+
+def find_everything_there(phone: Phone) -> None:
+    phone.tap("Walls", "button")
+    phone.see("14.28 m²")
+    phone.tap("Coats", "button")
+    phone.see("Base 2")
+
+
+def export_everything(phone: Phone) -> None:
+    phone.tap("Job", "button")
+    phone.scroll_to(EXPORT, "button")
+    phone.tap(EXPORT, "button")
+    book = json.loads(phone.saved().read_text(encoding="utf-8"))
+    said = json.dumps(book, ensure_ascii=False)
+    for kept in ("Cellar stair", "Wall 1", "Fluorescent orange", "Ember", "Base 2"):
+        assert kept in said
+
+
 def test_a_day_in_the_basement(phone: Phone, site: Served) -> None:
     install(phone, site)
     lose_the_signal(phone, site)
@@ -138,27 +166,11 @@ def test_a_day_in_the_basement(phone: Phone, site: Served) -> None:
     write_a_mix_down(phone)
     finish_a_coat(phone)
     begin_to_weigh(phone)
-    phone.engine.ask("() => new Promise((done) => setTimeout(done, 1000))")  # a draft takes 0.3 s
-
-    phone.kill()
-    phone.start()
-    phone.open(site.address)
-    phone.see("typed 98.", LONG_S)
-    phone.see("110.0 g")
+    lose_the_battery(phone, site)
     end_to_weigh(phone)
     weigh_the_can(phone)
-    phone.tap("Walls", "button")
-    phone.see("14.28 m²")
-    phone.tap("Coats", "button")
-    phone.see("Base 2")
-
-    phone.tap("Job", "button")
-    phone.scroll_to("Export everything one file of all jobs", "button")
-    phone.tap("Export everything one file of all jobs", "button")
-    book = json.loads(phone.saved().read_text(encoding="utf-8"))
-    said = json.dumps(book, ensure_ascii=False)
-    for kept in ("Cellar stair", "Wall 1", "Fluorescent orange", "Ember", "Base 2"):
-        assert kept in said
+    find_everything_there(phone)
+    export_everything(phone)
     assert phone.asked_elsewhere(site.address) == ()
     assert phone.engine.troubles() == ()
 

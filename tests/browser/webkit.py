@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.browser import hand
-from tests.browser.engine import Screen, call, kill_group
+from tests.browser.engine import Screen, call, kill_group, killed_if_it_fails
 from tests.browser.webdriver import WebDriver, free_port
 
 DRIVER = "/usr/bin/WebKitWebDriver"
@@ -56,10 +56,15 @@ class WebKit:
             env={**os.environ, **LANGUAGE, **gl},
             start_new_session=True,
         )
+        with killed_if_it_fails(self.process.pid), killed_if_it_fails(self.xvfb.pid):
+            self.meet(port, wire)
+
+    def meet(self, port: int, wire: str) -> None:
+        """Find the first tab of the browser that the driver starts."""
         self.driver = WebDriver(port, wanted(wire))
         self.driver.post("/timeouts", pageLoad=120_000, script=120_000)
         self.tabs = [self.driver.call("GET", "/window")]
-        self.resize(screen.width, screen.height)
+        self.resize(self.screen.width, self.screen.height)
 
     def open(self, url: str) -> None:
         self.driver.post("/url", url=url)
@@ -125,7 +130,9 @@ def virtual_screen() -> "tuple[subprocess.Popen[bytes], str]":
     """Start a screen that nobody sees, on a free number; return it and its name."""
     near, far = os.pipe()
     command = [XVFB, "-displayfd", str(far), "-screen", "0", "1400x1000x24", "-nolisten", "tcp"]
-    process = subprocess.Popen(command, pass_fds=(far,), stderr=subprocess.DEVNULL)
+    process = subprocess.Popen(
+        command, pass_fds=(far,), stderr=subprocess.DEVNULL, start_new_session=True
+    )
     os.close(far)
     with os.fdopen(near) as said:
         return process, f":{said.readline().strip()}"

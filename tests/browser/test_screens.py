@@ -1,0 +1,37 @@
+"""Every screen has its place in every window: nothing overlaps, leaves, or is too small to tap."""
+
+import re
+
+import pytest
+
+from tests.browser.conftest import SHOTS
+from tests.browser.phone import Phone
+from tests.browser.site import Served
+from tests.browser.tour import HAND, WINDOWS, Walk, Window, fit, troubles
+
+LOOKS = (("dark", WINDOWS), ("dim", (HAND,)), ("light", (HAND,)))  # a look moves no box
+
+
+@pytest.mark.timeout(1500)
+@pytest.mark.parametrize(("look", "windows"), LOOKS, ids=[look for look, _ in LOOKS])
+def test_every_screen_has_its_place(
+    phone: Phone, site: Served, look: str, windows: tuple[Window, ...]
+) -> None:
+    walk = Walk(phone)
+    phone.open(site.address)
+    walk.dress(look)
+    found: list[str] = []
+    for screen in walk.whole():
+        for window in windows:
+            fit(phone, window)
+            if wrong := troubles(phone, window):
+                found += [f"{screen}, {window}: {each}" for each in wrong]
+                phone.picture(SHOTS / "screens" / f"{named(screen)}-{window}.png")
+        fit(phone, HAND)
+    assert found == []
+    assert phone.engine.troubles() == ()
+
+
+def named(screen: str) -> str:
+    """Name a screen as in a file's name."""
+    return re.sub(r"\W+", "-", screen)
