@@ -26,6 +26,7 @@ LIES_ON_TOP = """(x, y) => {
   return ids;
 }"""
 
+POINT = "point"  # what the app's decimal key is called aloud
 # With the words switched on, the page's field has the focus some frames before Flutter hears it.
 FRAMES = """() => new Promise((done) => {
   let left = 8;
@@ -169,7 +170,7 @@ class Phone:
     def keys(self, text: str) -> None:
         """Tap the app's own keypad, one key a sign."""
         for sign in text:
-            self.tap(sign, "button")
+            self.tap(POINT if sign == "." else sign, "button")
 
     def type(self, label: str, text: str) -> None:
         """Tap a field, and type over what stands in it."""
