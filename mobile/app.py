@@ -143,9 +143,10 @@ def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, view: View) -> ft.
     batch = view.show("batch_g", pot.batch_g) if pot else ""
     title = words.on_the_scale(pot.started.name, batch) if pot else ""
     locked = ft.Container(LockedLine(title, words.LOCKED), visible=pot is not None)
+    told = ToldLine(pot is not None, view.text_ratio >= t.STACKED_FROM, key="told")
     middle = ft.Row(kept, spacing=0, expand=True, vertical_alignment=STRETCH)
     column = ft.Column(
-        [Notices(key="notices"), middle, ToldLine(pot is not None, key="told"), bar, locked],
+        [Notices(key="notices"), middle, told, bar, locked],
         spacing=0,
         expand=True,
         horizontal_alignment=STRETCH,

@@ -32,8 +32,8 @@ def Notices(*, key: str | None = None) -> ft.Control:
 
 
 @ft.component
-def ToldLine(locked: bool, *, key: str | None = None) -> ft.Control:
-    """Say what happened last; *Undo* stands until the next step."""
+def ToldLine(locked: bool, large: bool, *, key: str | None = None) -> ft.Control:
+    """Say what happened last; *Undo* stands until the next step, under it where text is large."""
     session = use_session()
     shown, _ = ft.use_state(session.shown)
     told = shown.told
@@ -41,12 +41,13 @@ def ToldLine(locked: bool, *, key: str | None = None) -> ft.Control:
         return ft.Container(visible=False)
     color = t.CAUTION if told.bad else t.GOOD
     sign = icon("warning" if told.bad else "check", 20, color)
-    words_said = grow(t.say(told.said, t.SMALL, weight=t.MEDIUM))
+    said = ft.Row([sign, grow(t.say(told.said, t.SMALL, weight=t.MEDIUM))], spacing=10)
     undo = [outline_button(Action(words.UNDO, session.undo, key="undo"))] if told.undo else []
     close = outline_button(Action(words.CLOSE, session.hush, key="hush"))
-    line = ft.Row([sign, words_said, *undo, close], spacing=10)
+    buttons = ft.Row([*undo, close], spacing=10, tight=True)
+    line = ft.Row([grow(said), buttons], spacing=10)
     face = ft.Container(
-        line,
+        ft.Column([said, buttons], spacing=6, tight=True) if large else line,
         bgcolor=t.BOARD,
         border=ft.Border(top=ft.BorderSide(1.5, t.LINE)),
         padding=ft.Padding(t.MARGIN, 6, t.MARGIN, 6),
