@@ -1,5 +1,5 @@
 // What stands on the page until the app does: a start, a slow start, a failed one.
-import { ask, renew } from './offline.js';
+import { ask, renew, watch } from './offline.js';
 
 let up = false; // the app shows itself: what goes wrong from here on is the app's to tell
 const SLOW_MS = 45_000, LIFT_MS = 10_000;
@@ -9,7 +9,7 @@ if (ground) paint(ground, ink);
 
 part('again').onclick = async () => {
   const found = await ask('check');
-  if (found?.broken) await renew(); // where the old version can't be mended, the host may have a newer one
+  if (found?.broken || (await ask('state'))?.newer) await renew(); // an app that can't start can't ask for it
   location.reload();
 };
 const slow = setTimeout(() => { part('slow').hidden = part('again').hidden = false; }, SLOW_MS);
@@ -41,15 +41,15 @@ export async function failed(reason) {
   console.error(reason);
   if (up) return;
   clearTimeout(slow);
+  part('reason').textContent = reason;
+  part('starting').hidden = part('slow').hidden = true;
+  part('failed').hidden = part('again').hidden = part('splash').hidden = false;
+  watch(({ newer }) => { part('newer').hidden = !newer; });
   const found = await ask('check');
   if (found?.repaired && !sessionStorage.getItem('repaired')) {
     sessionStorage.setItem('repaired', '1');
     location.reload();
-    return;
   }
   part('repaired').hidden = !found?.repaired;
   part('broken').hidden = !found?.broken;
-  part('reason').textContent = reason;
-  part('starting').hidden = part('slow').hidden = true;
-  part('failed').hidden = part('again').hidden = part('splash').hidden = false;
 }
