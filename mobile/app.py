@@ -113,6 +113,8 @@ def use_device(session: Session, known: Known) -> None:
 def use_look(known: Known, ratio: float, still: bool) -> None:
     """Dress the page as this person has it: look, text size, motion."""
     page, look = ft.context.page, known.settings.look
+    if t.LOOK.default_value.text_ratio != ratio:  # what is drawn now asks for it already
+        t.LOOK.default_value.text_ratio = ratio
     ft.use_effect(lambda: t.dress(page, t.look_of(look), ratio, still), [look, ratio, still])
 
 

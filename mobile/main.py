@@ -112,6 +112,10 @@ class Start:
         """Say why the app is not here yet."""
         self.stage.why, self.stage.more, self.stage.actions = why, more, actions
 
+    def sized(self, ratio: float) -> None:
+        """Take note of how large the phone writes."""
+        self.stage.text_ratio = ratio
+
     def taken(self) -> None:
         """Say that another tab has the book now."""
         if self.stage.session:
@@ -171,7 +175,7 @@ async def main(page: ft.Page) -> None:
     start = Start(page)
     guard(page, start)
     t.dress(page, t.DARK)
-    device.on_text(lambda ratio: setattr(start.stage, "text_ratio", ratio))
+    device.on_text(start.sized)
     await start.open()
     look = t.look_of(start.stage.session.known.settings.look if start.stage.session else "dark")
     t.dress(page, look)

@@ -245,6 +245,11 @@ def grown(size: float) -> float:
     return size * min(ratio, GROWN_MOST) / ratio if size >= FACT else size
 
 
+def large() -> bool:
+    """Tell whether the text is so large that rows stand under each other."""
+    return LOOK.default_value.text_ratio >= STACKED_FROM
+
+
 def style(
     size: float = NAME, color: ft.ColorValue = TEXT, weight: ft.FontWeight = NORMAL
 ) -> ft.TextStyle:

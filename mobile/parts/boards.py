@@ -100,6 +100,8 @@ def answer(words: str, state: State = "", size: float = t.ANSWER) -> ft.Control:
 def fact(one: Fact, size: float = t.FACT, align: ft.CrossAxisAlignment = START) -> ft.Control:
     """Show a figure over its caption."""
     soft = t.CAUTION if one.state == "caution" else t.SOFT
+    if t.large():
+        align = START  # facts stand under each other then
     right = align == ft.CrossAxisAlignment.END
     say = t.say_right if right else t.say
     return ft.Column(

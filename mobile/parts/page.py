@@ -17,7 +17,7 @@ def header(
     words.append(ft.Semantics(header=True, container=True, content=heading))
     left = ft.Column(words, spacing=2, tight=True)
     content: ft.Control = left
-    if right and t.LOOK.default_value.text_ratio >= t.STACKED_FROM:
+    if right and t.large():
         content = spread([left, right])
     elif right:
         content = ft.Row([grow(left), right], spacing=12)

@@ -39,7 +39,11 @@ class How:
 
 
 def answers_box(answers: tuple[Fact, ...]) -> ft.Control:
-    """Frame the answers, with a division between them."""
+    """Frame the answers, with a division between them; large ones stand under each other."""
+    frame = ft.Border.all(1.5, t.LINE)
+    if t.large():
+        stack = ft.Column([fact(one, t.ZONE) for one in answers], spacing=t.GAP, tight=True)
+        return ft.Container(stack, border=frame, border_radius=t.BUTTON_RADIUS, padding=14)
     cells: list[ft.Control] = []
     for one in answers:
         if cells:
@@ -48,7 +52,7 @@ def answers_box(answers: tuple[Fact, ...]) -> ft.Control:
         cell = ft.Container(middle, alignment=ft.Alignment.CENTER, padding=ft.Padding(8, 10, 8, 10))
         cells.append(grow(cell))
     row = ft.Row(cells, spacing=0, intrinsic_height=True, vertical_alignment=STRETCH)
-    return ft.Container(row, border=ft.Border.all(1.5, t.LINE), border_radius=t.BUTTON_RADIUS)
+    return ft.Container(row, border=frame, border_radius=t.BUTTON_RADIUS)
 
 
 def step_row(number: int, step: HowStep) -> ft.Control:

@@ -26,18 +26,18 @@ def job_or_new(session: Session) -> tuple[Job, tuple[Record, ...]]:
 
 def opened(session: Session, job: Job) -> Settings:
     """Give the settings with a job open."""
-    return changed(session, job=job.id)
+    return replace(settings_now(session), job=job.id)
 
 
-def changed(session: Session, **what: str | float | bool | None) -> Settings:
-    """Give the settings with some of them changed."""
-    stamp = dict(zip(("id", "at_s", "device"), session.stamp("settings"), strict=True))
-    return replace(session.known.settings, **(stamp | what))  # type: ignore[arg-type]
+def settings_now(session: Session) -> Settings:
+    """Give the settings, stamped anew: to be changed and kept."""
+    _, at_s, device = session.stamp()
+    return replace(session.known.settings, at_s=at_s, device=device)
 
 
-async def set_settings(session: Session, **what: str | float | bool | None) -> None:
+async def set_settings(session: Session, settings: Settings) -> None:
     """Keep changed settings."""
-    await session.keep(changed(session, **what))
+    await session.keep(settings)
 
 
 async def new_job(session: Session, name: str, job_id: str = "") -> Job:
@@ -58,7 +58,7 @@ async def open_job(session: Session, job: Job) -> None:
 async def name_job(session: Session, name: str) -> None:
     """Name the open job."""
     job, made = job_or_new(session)
-    after = _with(session, job, name=_named(name))
+    after = replace(_again(session, job), name=_named(name))
     await session.keep(*(r for r in made if r.id != job.id), after, forget=("job/name",))
     session.tell(words.named(after.name), None if made else Undo(things=(job,)))
 
@@ -68,12 +68,13 @@ async def set_scale_and_rule(
 ) -> None:
     """Keep what the scale can carry, and the size above which the open job takes openings off."""
     require("capacity_g", capacity_g, *CAPACITY_G)
-    settings, job = changed(session, scale_capacity_g=capacity_g), session.known.job
+    settings = replace(settings_now(session), scale_capacity_g=capacity_g)
+    job = session.known.job
     if job is None or deducted_above_m2 is None:
         await session.keep(settings, forget=("job/settings",))
         return
     require("deducted_above_m2", deducted_above_m2, *DEDUCTED_ABOVE_M2)
-    ruled = _with(session, job, deducted_above_m2=deducted_above_m2)
+    ruled = replace(_again(session, job), deducted_above_m2=deducted_above_m2)
     await session.keep(settings, ruled, forget=("job/settings",))
     session.tell(words.rule_set(job.name), Undo(things=(job,)))
 
@@ -88,7 +89,7 @@ async def keep_step(session: Session, step: PlannedStep) -> None:
         else (*job.steps, step)
     )
     forget = (f"job/steps/{step.id if known_step else 'new'}",)
-    after = _with(session, job, steps=steps)
+    after = replace(_again(session, job), steps=steps)
     await session.keep(*(r for r in made if r.id != job.id), after, forget=forget)
     session.tell(words.step_kept(step.name), None if made else Undo(things=(job,)))
 
@@ -96,7 +97,7 @@ async def keep_step(session: Session, step: PlannedStep) -> None:
 async def keep_steps(session: Session, steps: tuple[PlannedStep, ...], said: str) -> None:
     """Keep the whole schedule: another order, one step fewer, a ready-made one."""
     job, made = job_or_new(session)
-    after = _with(session, job, steps=steps)
+    after = replace(_again(session, job), steps=steps)
     await session.keep(*(r for r in made if r.id != job.id), after)
     session.tell(said, None if made else Undo(things=(job,)))
 
@@ -127,9 +128,10 @@ def export(session: Session) -> bytes:
     return session.shelf.export()
 
 
-def _with(session: Session, job: Job, **what: object) -> Job:
-    stamp = dict(zip(("id", "at_s", "device"), session.stamp(job.id), strict=True))
-    return replace(job, **(stamp | what))  # type: ignore[arg-type]
+def _again(session: Session, job: Job) -> Job:
+    """Stamp a job anew, to be changed and kept."""
+    _, at_s, device = session.stamp()
+    return replace(job, at_s=at_s, device=device)
 
 
 def _named(name: str) -> str:

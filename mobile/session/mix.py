@@ -10,7 +10,7 @@ from core.paints.recipe import shares
 from core.units import typed
 from mobile import clock
 from mobile.session.cans import can_for
-from mobile.session.job import changed, job_or_new
+from mobile.session.job import job_or_new, settings_now
 from mobile.session.known import Known, found
 from mobile.session.pots import Pot, next_number, pots, tipped_before, under_way
 from mobile.session.session import Session, Undo
@@ -84,7 +84,7 @@ async def start_pot(session: Session, mix: Mix, batch_g: float, cup_g: float | N
     stamp = session.stamp()
     started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, step_g, cup_g)
     forget = (f"mix/{mix.id}/weigh", READING, RESTART)
-    await session.keep(started, changed(session, cup_g=cup_g), forget=forget)
+    await session.keep(started, replace(settings_now(session), cup_g=cup_g), forget=forget)
     session.hush()
     return started
 

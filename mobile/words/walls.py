@@ -21,7 +21,7 @@ def wall(number: int) -> str:
 
 def title(area: str) -> str:
     """Say all walls' area."""
-    return f"Walls, {area}"
+    return f"Walls, {area}".replace(" m", "\xa0m")
 
 
 def kept(name: str) -> str:

@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import Coroutine
+from dataclasses import replace
 from typing import Any
 
 import flet as ft
@@ -9,7 +10,7 @@ import pytest
 
 from mobile.screens.coats.place import CoatsPlace
 from mobile.session.coats import coats_now
-from mobile.session.job import set_settings
+from mobile.session.job import set_settings, settings_now
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Settings
@@ -218,7 +219,7 @@ def test_the_bell_says_that_it_is_off(monkeypatch: pytest.MonkeyPatch) -> None:
     async def story() -> None:
         Watch(monkeypatch, hour_s(12, 54))
         session = two_walls(*READ, *PROMOTED)
-        await set_settings(session, bell=False)
+        await set_settings(session, replace(settings_now(session), bell=False))
         screen = OnPlace(session, CoatsPlace, "/coats")
         assert words.NO_BELL in said(screen)
         assert places.NO_RING not in said(screen)

@@ -1,6 +1,7 @@
 """Coats: which wall is next, what rings, what a second tap does, what can be taken back."""
 
 import asyncio
+from dataclasses import replace
 
 import pytest
 
@@ -21,7 +22,7 @@ from mobile.session.coats import (
     soonest,
     still_tacky,
 )
-from mobile.session.job import set_settings
+from mobile.session.job import set_settings, settings_now
 from mobile.session.session import Session
 from tests.session.two_walls import WALL_1, WALL_2, Watch, finished, hour_s, two_walls
 
@@ -151,7 +152,7 @@ def test_it_rings_when_ready_and_before_the_limit(monkeypatch: pytest.MonkeyPatc
     ]
     watch.at_s = hour_s(10)  # what was missed is on the screen, and does not ring at each start
     assert [at_s for _, at_s, _ in alarms(session.known)] == [hour_s(12, 30)]
-    asyncio.run(set_settings(session, bell=False))
+    asyncio.run(set_settings(session, replace(settings_now(session), bell=False)))
     assert alarms(session.known) == ()
 
 

@@ -1,6 +1,7 @@
 """The session: nothing changes before the commit, nothing is silent, all can be taken back."""
 
 import asyncio
+from dataclasses import replace
 
 import pytest
 
@@ -78,7 +79,7 @@ def test_what_is_known_is_what_the_book_says() -> None:
     async def run() -> None:
         await open_demo(one)
         await keep_wall(one, "", "", WALL)
-        await jobs.set_settings(one, look="dim")
+        await jobs.set_settings(one, replace(jobs.settings_now(one), look="dim"))
 
     asyncio.run(run())
     again = known_of(one.shelf.records())

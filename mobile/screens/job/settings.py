@@ -17,6 +17,7 @@ from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
+from mobile.store.records import Settings
 from mobile.words import job as words
 from mobile.words import places
 
@@ -43,8 +44,8 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
     form, edit, _ = use_form("job/settings", form_of(known, view))
     settings = known.settings
 
-    async def choose(**what: str | float | bool) -> None:
-        await session.attempt(verbs.set_settings(session, **what))
+    async def choose(after: Settings) -> None:
+        await session.attempt(verbs.set_settings(session, after))
 
     async def keep() -> None:
         try:
@@ -61,15 +62,35 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
 
     ratio = view.text_ratio
     choices = [
-        (words.LOOK, words.LOOKS, settings.look, lambda k: choose(look=k)),
-        (words.UNITS, words.SYSTEMS, settings.units, lambda k: choose(units=k)),
-        (words.TEXT, words.TEXTS, str(settings.text_ratio), lambda k: choose(text_ratio=float(k))),
-        (words.RING, words.BELLS, bell(settings.bell), lambda k: choose(bell=k == "on")),
+        (
+            words.LOOK,
+            words.LOOKS,
+            settings.look,
+            lambda k: choose(replace(verbs.settings_now(session), look=k)),
+        ),
+        (
+            words.UNITS,
+            words.SYSTEMS,
+            settings.units,
+            lambda k: choose(replace(verbs.settings_now(session), units=k)),
+        ),
+        (
+            words.TEXT,
+            words.TEXTS,
+            str(settings.text_ratio),
+            lambda k: choose(replace(verbs.settings_now(session), text_ratio=float(k))),
+        ),
+        (
+            words.RING,
+            words.BELLS,
+            bell(settings.bell),
+            lambda k: choose(replace(verbs.settings_now(session), bell=k == "on")),
+        ),
         (
             words.SCALE_STEP,
             words.STEPS_G,
             str(settings.scale_step_g),
-            lambda k: choose(scale_step_g=float(k)),
+            lambda k: choose(replace(verbs.settings_now(session), scale_step_g=float(k))),
         ),
     ]
     back = outline_button(Action(places.BACK, lambda: go(places.JOB), key="back"), "back")
