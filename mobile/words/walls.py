@@ -21,7 +21,8 @@ def wall(number: int) -> str:
 
 def title(area: str) -> str:
     """Say all walls' area."""
-    return f"Walls, {area}".replace(" m", "\xa0m")
+    together = area.replace(" ", "\xa0")
+    return f"Walls, {together}"
 
 
 def kept(name: str) -> str:

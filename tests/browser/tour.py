@@ -169,9 +169,7 @@ class Walk:
         self.how("mix/weigh")
         yield "step how"
         self.to("mix/weigh/reads", "Use")
-        self.phone.keys("21")
-        self.phone.tap("point", "button")
-        self.phone.keys("5")
+        self.phone.keys("21.5")
         yield "reads"
         self.to("mix/weigh/scale", "Carry on")
         yield "scale went off"
