@@ -144,7 +144,7 @@ def find_everything_there(phone: Phone) -> None:
     phone.tap("Walls", "button")
     phone.see("14.28 m²")
     phone.tap("Coats", "button")
-    phone.see("Base 2")
+    phone.see("ready at")
 
 
 def export_everything(phone: Phone) -> None:
