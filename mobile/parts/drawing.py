@@ -90,10 +90,9 @@ def hatched(shape: Points, color: ft.ColorValue) -> cv.Path:
     return path(stripes(shape, HATCH, 1), filled(color))
 
 
-def crossed(shape: Points, color: ft.ColorValue) -> cv.Path:
-    """Cross a convex shape."""
-    both = (*stripes(shape, CROSS, 1), *stripes(shape, CROSS, -1))
-    return path(both, filled(color))
+def crossed(shape: Points, color: ft.ColorValue) -> tuple[cv.Path, ...]:
+    """Cross a convex shape; a path that crossed itself would be filled in patches."""
+    return tuple(path(stripes(shape, CROSS, lean), filled(color)) for lean in (1, -1))
 
 
 def rounded(left: float, top: float, right: float, foot: float, radius: float) -> cv.Path.Rect:

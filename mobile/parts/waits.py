@@ -112,7 +112,7 @@ def strip_shapes(strip: Strip, axis: Axis, width: float) -> list[cv.Shape]:
     if solid := piece(ready, late):
         shapes.append(path((solid,), filled(t.READY)))
     if too_late := piece(late + 1, width):
-        shapes += [path((too_late,), filled(t.BOARD)), crossed(too_late, t.TOO_LATE)]
+        shapes += [path((too_late,), filled(t.BOARD)), *crossed(too_late, t.TOO_LATE)]
     if strip.label_s is not None and axis.holds(strip.label_s):
         x = width * axis.share(strip.label_s)
         shapes += [

@@ -27,6 +27,7 @@ class Window:
         return f"{self.width}-{self.text}"
 
 
+RAIL_FROM = 900
 HAND = Window(412, 915)
 WINDOWS = (HAND, Window(1280, 800), Window(320, 640), Window(412, 915, 200), Window(320, 640, 200))
 
@@ -53,9 +54,30 @@ def troubles(phone: Phone, window: Window) -> tuple[str, ...]:
     end = time.monotonic() + DRAWN_S
     while True:
         boxes = tuple(box for box in at_rest(phone) if box.name != UNDER)
-        found = overlaps(boxes) + outside(boxes, window.width, window.height) + small(boxes)
+        found = (
+            stale(boxes, window)
+            + overlaps(boxes)
+            + outside(boxes, window.width, window.height)
+            + small(boxes)
+        )
         if not found or time.monotonic() > end:
             return found
+
+
+def stale(boxes: tuple[Box, ...], window: Window) -> tuple[str, ...]:
+    """Say so if the places still lie as in another window: at its foot, or on a laptop's rail."""
+    spots = [box for box in boxes if box.name.lower() in PLACES and box.role == "button"]
+    if len(spots) < len(PLACES):
+        return ()
+    first, last = spots[0], spots[-1]
+    rail = last.top > first.top
+    there = rail if window.width >= RAIL_FROM else abs(right(last) - window.width) <= 1
+    return () if there else (f"the places lie as in a window {right(last):.0f} wide",)
+
+
+def right(box: Box) -> float:
+    """Find the right side of a node."""
+    return box.left + box.width
 
 
 class Walk:

@@ -10,7 +10,7 @@ from mobile.session.coats import CoatNow
 from mobile.session.times import minutes_s, when
 from mobile.words import coats as words
 
-END = ft.CrossAxisAlignment.END
+START, END = ft.CrossAxisAlignment.START, ft.CrossAxisAlignment.END
 HOUR = 5  # characters: 14:36; another day's name makes it longer
 GOOD: State = "good"
 CAUTION: State = "caution"
@@ -38,7 +38,8 @@ def stated(said: str, state: State, since: str) -> ft.Control:
     word = t.say(said, t.STATE if state == GOOD else t.ANSWER, COLORS[state])
     sign = icon(SIGNS[state], SIGN, COLORS[state], heavy=True)
     top = ft.Row([sign, word], spacing=10, tight=True)
-    return ft.Column([top, t.say(since, t.SMALL)], spacing=2, tight=True, horizontal_alignment=END)
+    side: list[ft.Control] = [top, t.say(since, t.SMALL)]
+    return ft.Column(side, spacing=2, tight=True, horizontal_alignment=END if aside() else START)
 
 
 def timed(before: str, at_s: float, scene: Scene) -> ft.Control:
@@ -48,6 +49,10 @@ def timed(before: str, at_s: float, scene: Scene) -> ft.Control:
     small = t.say(before if len(hour) == HOUR else words.READY_ON, t.SMALL)
     big = t.say_right(hour, t.STATE if len(hour) == HOUR else t.FACT)
     top = ft.Row([small, big], spacing=8, tight=True, vertical_alignment=END)
-    return ft.Column(
-        [top, t.say_right(wait, t.SMALL)], spacing=2, tight=True, horizontal_alignment=END
-    )
+    side: list[ft.Control] = [top, t.say_right(wait, t.SMALL)]
+    return ft.Column(side, spacing=2, tight=True, horizontal_alignment=END if aside() else START)
+
+
+def aside() -> bool:
+    """Tell whether it stands beside the wall's name, not under it."""
+    return not t.large()

@@ -9,6 +9,7 @@ from mobile.parts.bucket import Bucket, Cup
 from mobile.parts.buttons import main_button, outline_button
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow
+from mobile.screens.mix.at_scale import narrow
 from mobile.screens.mix.contents import how, in_pot, list_of
 from mobile.screens.mix.drawn import in_cup
 from mobile.screens.mix.outcome import came_out
@@ -53,10 +54,11 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
 def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
     """Say how much it is and how it came out, beside the cup."""
     said, state = came_out(known, pot)
+    grams = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
     color = t.CAUTION if state == "caution" else t.SOFT
     facts = ft.Column(
         [
-            t.say(in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g), t.STATE),
+            t.say(grams, t.FACT if narrow(view) else t.STATE),
             t.say(said, t.NAME, color),
             t.say(when(pot.at_s, clock.now_s()), t.SMALL, t.SOFT),
         ],
