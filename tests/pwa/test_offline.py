@@ -18,6 +18,7 @@ SPOIL = """async (path) => {
   await cache.put(`${kept}/${version.seal}/${version.files[path][0]}`, new Response('spoilt'));
 }"""
 SPLASH = "() => document.getElementById('splash')?.innerText"
+LICENCES = "async () => (await fetch('licences.txt')).text()"
 AGAIN = """() => {
   const { left, top, width, height } = document.getElementById('again').getBoundingClientRect();
   return [left + width / 2, top + height / 2];
@@ -102,6 +103,14 @@ def test_a_damaged_file_is_told_without_signal_and_mended_by_one_tap_with_it(
     host.start()
     opened.engine.touch(*opened.engine.ask(AGAIN))
     comes(opened, "first edition")
+
+
+def test_a_damaged_file_is_put_right_in_an_idle_moment(opened: Phone) -> None:
+    opened.engine.ask(SPOIL, "licences.txt")
+    opened.reload()
+    opened.see("first edition")
+    assert opened.engine.ask(LICENCES) == "spoilt"
+    until(lambda: "tinydb" in opened.engine.ask(LICENCES), 120, lambda: "still spoilt")
 
 
 def test_a_newer_version_waits_until_it_is_asked_for_whatever_the_browser_does(

@@ -14,9 +14,10 @@ from typing import Any
 import pytest
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
+from mobile import theme
 from mobile.pwa import bytecode, packages, page, site
 from mobile.pwa.packages import Unfit
-from tests.pwa.conftest import ROOT, Files, laid
+from tests.pwa.conftest import ROOT, Files, checkout, laid
 from tests.pwa.make_icons import CUT, SIGNS, WHOLE
 
 ARCHIVES = ("python/app.zip", "python/library.zip", "python/packages.zip")
@@ -52,20 +53,26 @@ def version_of(files: Files) -> dict[str, Any]:
     return read
 
 
-def test_the_same_inputs_give_the_same_bytes(files: Files, sample: Path, tmp_path: Path) -> None:
+def test_the_same_inputs_give_the_same_bytes_and_a_changed_line_changes_one_archive(
+    files: Files, tmp_path: Path
+) -> None:
+    edited = checkout(tmp_path / "checkout")
+    main = edited / "mobile" / "main.py"
+    main.write_text(main.read_text("utf-8").replace("first edition", "second edition"), "utf-8")
     again = tmp_path / "again"
     other_order = os.environ | {"PYTHONHASHSEED": "7"}
-    command = [sys.executable, "-c", AGAIN, str(again), str(sample)]
+    command = [sys.executable, "-c", AGAIN, str(again), str(edited)]
     subprocess.run(command, cwd=ROOT, env=other_order, check=True, timeout=600)
-    made = {
-        path.relative_to(again).as_posix(): path.read_bytes()
-        for path in again.rglob("*")
-        if path.is_file()
-    }
+    paths = [path for path in again.rglob("*") if path.is_file()]
+    made = {path.relative_to(again).as_posix(): path.read_bytes() for path in paths}
     assert made.keys() == files.keys()
-    assert [path for path in files if files[path] != made[path]] == []
-    assert site.fresh(again, "/", sample)
-    assert not site.fresh(again, "/elsewhere/", sample)
+    changed = {path for path in files if files[path] != made[path]}
+    assert changed == {"python/app.zip", "sw.js"}
+    one, other = zipped(files, "python/app.zip"), zipped(made, "python/app.zip")
+    assert one.namelist() == other.namelist()
+    assert [n for n in one.namelist() if one.read(n) != other.read(n)] == ["mobile/main.pyc"]
+    assert site.fresh(again, "/", edited)
+    assert not site.fresh(again, "/elsewhere/", edited)
 
 
 def test_the_table_names_every_file_with_its_content(files: Files) -> None:
@@ -116,6 +123,11 @@ def test_no_script_or_page_holds_an_address_of_another_host(files: Files, suffix
     }
     assert looked
     assert found == set()
+
+
+def test_the_page_begins_in_the_colours_of_the_dark_look(files: Files) -> None:
+    assert (theme.DARK.ground, theme.DARK.text) == (page.GROUND, page.INK)
+    assert f'<meta name="theme-color" content="{page.GROUND}">' in files["index.html"].decode()
 
 
 def test_the_page_turns_away_from_the_hosts_that_flutter_would_ask(files: Files) -> None:
