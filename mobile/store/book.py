@@ -83,6 +83,10 @@ class Book(Storage):
             for name, documents in data.items()
         }
 
+    def warm(self) -> None:
+        """Give each document its text now: the first commit would have to."""
+        rows.written(self._tables)
+
     def drop(self) -> None:
         """Forget what is staged."""
         self._staged = None

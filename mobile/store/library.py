@@ -105,6 +105,10 @@ class Library:
         async with self._turn:
             self._book.close()
 
+    def warm(self) -> None:
+        """Write out ahead of need what the first commit of a start would; in a quiet moment."""
+        self._book.warm()
+
     def export(self, job: str | None = None) -> bytes:
         """Write everything as one file, or one job and what it needs (`export.py` has the form)."""
         if job is not None and not any(isinstance(r, Job) and r.id == job for r in self.records()):

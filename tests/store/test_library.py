@@ -203,6 +203,23 @@ def test_a_new_book_gets_a_random_device_and_keeps_it() -> None:
     asyncio.run(run())
 
 
+def test_warming_does_what_the_first_commit_would_and_changes_nothing() -> None:
+    async def run() -> None:
+        door = MemoryDoor()
+        await (await Library.open(door)).keep(EMBER, made.poured(1))
+        before = list(door.files)
+        library = await Library.open(door)
+        rows = [row for table in library._book.read().values() for row in table.values()]
+        assert not any("text" in vars(row) for row in rows)
+        library.warm()
+        assert all("text" in vars(row) for row in rows)
+        assert door.files == before
+        await library.keep(made.poured(2))
+        assert await again(door) == (EMBER, made.poured(1), made.poured(2))
+
+    asyncio.run(run())
+
+
 def test_opening_writes_nothing() -> None:
     async def run() -> None:
         door = MemoryDoor()

@@ -21,7 +21,7 @@ pytestmark = [pytest.mark.browser, pytest.mark.timeout(900)]
 
 BEHIND = {"ask": "OpfsDoor", "indexed": "IndexedDoor"}
 BOTH = pytest.mark.parametrize("how", BEHIND)
-DOORS = {"Chromium": "OpfsDoor", "Firefox": "OpfsDoor", "WebKitGTK": "IndexedDoor"}
+DOORS = {"Chromium": "OpfsDoor", "Firefox ESR": "OpfsDoor", "WebKitGTK": "IndexedDoor"}
 VERB = "(name, ...values) => verb(name, ...values)"
 KILLS = 20
 
