@@ -69,7 +69,7 @@ def pills(at: int, of: int, words: str) -> ft.Control:
         for number in range(1, of + 1)
     ]
     column = ft.Column(
-        [t.say(words, t.HEADING, weight=t.STRONG), ft.Row(each, spacing=6, tight=True)],
+        [t.say(words, t.FACT), ft.Row(each, spacing=6, tight=True)],
         spacing=8,
         tight=True,
     )

@@ -53,7 +53,7 @@ def head(now: CanNow, reading: Reading, view: View) -> ft.Control:
     level = reading.found.level_ratio if reading.found else now.level_ratio
     kept = words.NOT_KEPT if reading.text else words.can(now.can.number)
     said = [
-        t.say(name_of(now), t.NAME, weight=t.STRONG),
+        t.say(name_of(now), t.NAME if t.large() else t.FACT, weight=t.STRONG),
         BigFigure(reading.text, "g", figure_wide(view), t.CAN, True),
         t.say(kept, t.CAPTION, t.SOFT),
     ]
