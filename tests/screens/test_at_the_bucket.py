@@ -17,8 +17,11 @@ VIEWS = (View(width=320.0, height=640.0), View(width=412.0, height=915.0), View(
 
 def sizes(screen: OnPlace) -> dict[str, float]:
     """Give the size of each text on the screen, dp."""
-    texts = [one for one in controls(screen) if isinstance(one, ft.Text) and one.style]
-    return {one.value.replace("\xa0", " "): float(one.style.size) for one in texts}
+    found: dict[str, float] = {}
+    for one in controls(screen):
+        if isinstance(one, ft.Text) and one.style and one.style.size:
+            found[one.value.replace("\xa0", " ")] = float(one.style.size)
+    return found
 
 
 def too_small(screen: OnPlace, *facts: str) -> dict[str, float]:
