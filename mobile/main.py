@@ -85,6 +85,8 @@ class Start:
             self.say(words.NEWER, "")
         except Damaged as damaged:
             self.say(words.DAMAGED, words.DAMAGED_MORE, self.after_damage(door, damaged))
+        except OSError as error:
+            self.say(trouble.GONE, str(error), (Action(words.AGAIN, self.open, key="again"),))
         else:
             session = Session(library, library.device)
             session.shown.aside = library.set_aside if library.restored else ()
