@@ -178,7 +178,9 @@ def test_a_day_in_the_basement(phone: Phone, site: Served) -> None:
 def test_start_weigh_and_reload_in_every_engine(each_phone: Phone, site: Served) -> None:
     phone = each_phone
     if phone.kind.name == "WebKitGTK":
-        pytest.skip("not seen to its end in WebKitGTK yet: it took over 9 minutes on a busy machine")
+        pytest.skip(
+            "not seen to its end in WebKitGTK yet: it took over 9 minutes on a busy machine"
+        )
     install(phone, site)
     write_a_mix_down(phone)
     phone.tap(phone.see("Weigh Ember, 100").name, "button")
