@@ -67,7 +67,7 @@ def app_ms(built: Path, home: Path) -> dict[str, float]:
         costs = {"app: from place to place": a_tap_ms(phone, ("Walls", "Coats"))}
         walk.to("cans/pick", "emptiest first")
         walk.tap("fluorescent orange", "Keep, next can")
-        costs["app: a digit on the keypad"] = a_tap_ms(phone, ("1", "Delete"))
+        costs["app: a digit on the keypad"] = a_tap_ms(phone, ("1", "delete"))
     served.stop()
     return costs
 
