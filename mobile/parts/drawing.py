@@ -90,9 +90,31 @@ def hatched(shape: Points, color: ft.ColorValue) -> cv.Path:
     return path(stripes(shape, HATCH, 1), filled(color))
 
 
-def crossed(shape: Points, color: ft.ColorValue) -> tuple[cv.Path, ...]:
-    """Cross a convex shape; a path that crossed itself would be filled in patches."""
-    return tuple(path(stripes(shape, CROSS, lean), filled(color)) for lean in (1, -1))
+def chords(shape: Points, pitch: float, lean: int) -> Iterator[Points]:
+    """Cut a convex shape along lines at 45 degrees; each has the two points where it leaves."""
+    levels = [x + lean * y for x, y in shape]
+    step = sqrt(2) * pitch
+    level = (min(levels) // step + 1) * step
+    while level < max(levels):
+        ends = [
+            (x + share * (to_x - x), y + share * (to_y - y))
+            for (x, y), (to_x, to_y) in zip(shape, shape[1:] + shape[:1], strict=True)
+            for here, there in ((x + lean * y, to_x + lean * to_y),)
+            if min(here, there) <= level < max(here, there)
+            for share in ((level - here) / (there - here),)
+        ]
+        yield tuple(ends)
+        level += step
+
+
+def crossed(shape: Points, color: ft.ColorValue) -> cv.Points:
+    """Cross a convex shape with single lines: thin stripes in one path were filled in patches."""
+    wide, pitch = CROSS
+    both = (*chords(shape, pitch, 1), *chords(shape, pitch, -1))
+    ends: list[ft.Offset | tuple[ft.Number, ft.Number]] = []
+    ends += [ft.Offset(x, y) for chord in both for x, y in chord]
+    pen = ft.Paint(color=color, stroke_width=wide, style=ft.PaintingStyle.STROKE)
+    return cv.Points(ends, cv.PointMode.LINES, pen)
 
 
 def rounded(left: float, top: float, right: float, foot: float, radius: float) -> cv.Path.Rect:
@@ -109,8 +131,32 @@ def written(
 
 def spoken(words: str, shapes: list[cv.Shape], width: float, height: float) -> ft.Control:
     """Put a drawing on the screen; its text is never read, so the label says it all."""
-    canvas = cv.Canvas(shapes, width=width, height=height)
-    return ft.Semantics(label=words, image=True, container=True, content=canvas)
+    content = canvas(shapes, width, height)
+    return ft.Semantics(label=words, image=True, container=True, content=content)
+
+
+def canvas(shapes: list[cv.Shape], width: float, height: float) -> cv.Canvas:
+    """Put shapes on a canvas; shapes of another build get a new one.
+
+    Flet amends a drawing step by step, and takes equal steps (every `Close` equals every other) for
+    one that has moved, even to another path: the page's drawing would no longer be ours.
+    """
+    return cv.Canvas(shapes, width=width, height=height, key=f"{hash(build_of(shapes)):x}")
+
+
+def build_of(shapes: list[cv.Shape]) -> str:
+    """Write of what kinds of shapes and steps a drawing is built, in order."""
+    return " ".join(f"{_kind(shape)}{_steps(shape)}" for shape in shapes)
+
+
+def _steps(shape: cv.Shape) -> str:
+    if isinstance(shape, cv.Points):
+        return str(len(shape.points or ()))
+    return "".join(map(_kind, shape.elements)) if isinstance(shape, cv.Path) else ""
+
+
+def _kind(step: object) -> str:
+    return type(step).__name__[:2]
 
 
 def faded(color: str, share: float) -> str:

@@ -84,7 +84,7 @@ def gauge_shapes(reading: Reading, color: str, width: float) -> list[cv.Shape]:
         shapes.append(solid)
         if reads > high:
             beyond = box(high + 2, top, reads, foot)
-            shapes += [path((beyond,), filled(t.BOARD)), *crossed(beyond, t.TOO_LATE)]
+            shapes += [path((beyond,), filled(t.BOARD)), crossed(beyond, t.TOO_LATE)]
     band = rounded(low, top - 9, max(high, low + 6), foot + 9, 4)
     shapes += [
         cv.Path([band], filled(t.GROUND)),

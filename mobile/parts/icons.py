@@ -11,7 +11,7 @@ import flet as ft
 import flet.canvas as cv
 
 from mobile import theme as t
-from mobile.parts.drawing import drawn
+from mobile.parts.drawing import canvas, drawn
 
 SQUARE = 28.0
 
@@ -105,4 +105,4 @@ def icon(
 ) -> ft.Control:
     """Draw an icon; what it stands on says what it means, so it has no label of its own."""
     pen = drawn(color, (2.8 if heavy else 2.2) * max(size, 20) / SQUARE)
-    return cv.Canvas([shape(name, size, pen)], width=size, height=size)
+    return canvas([shape(name, size, pen)], size, size)

@@ -9,7 +9,7 @@ import flet.canvas as cv
 
 from mobile import theme as t
 from mobile.parts import icons
-from mobile.parts.drawing import drawn, filled, path
+from mobile.parts.drawing import canvas, drawn, filled, path
 from mobile.parts.tap import grow, tap
 
 LINE, WIDE = 4.0, 24.0
@@ -46,7 +46,7 @@ def _Disc(state: str) -> ft.Control:
         shapes = [path((bob,), filled(t.TEXT))]
     else:
         shapes = [cv.Circle(x, y, 7.5, drawn(t.EDGE, 3))]
-    return cv.Canvas(shapes, width=WIDE, height=HIGH[state])
+    return canvas(shapes, WIDE, HIGH[state])
 
 
 Disc = ft.memo(_Disc)

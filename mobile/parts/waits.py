@@ -7,9 +7,9 @@ import flet.canvas as cv
 
 from mobile import theme as t
 from mobile.parts.drawing import (
-    CROSS,
     Points,
     box,
+    canvas,
     crossed,
     drawn,
     filled,
@@ -17,7 +17,6 @@ from mobile.parts.drawing import (
     path,
     rounded,
     spoken,
-    stripes,
     written,
 )
 from mobile.parts.measure import text_width
@@ -112,7 +111,7 @@ def strip_shapes(strip: Strip, axis: Axis, width: float) -> list[cv.Shape]:
     if solid := piece(ready, late):
         shapes.append(path((solid,), filled(t.READY)))
     if too_late := piece(late + 1, width):
-        shapes += [path((too_late,), filled(t.BOARD)), *crossed(too_late, t.TOO_LATE)]
+        shapes += [path((too_late,), filled(t.BOARD)), crossed(too_late, t.TOO_LATE)]
     if strip.label_s is not None and axis.holds(strip.label_s):
         x = width * axis.share(strip.label_s)
         shapes += [
@@ -204,12 +203,10 @@ def _PatternKey(pattern: str) -> ft.Control:
         "label": [cv.Line(2, 0, 2, 13, paint=drawn(t.TEXT, 2.5, [4, 2]))],
         "drying": [hatched(square, t.DRYING)],
         "ready": [path((square,), filled(t.READY))],
-        "too late": [
-            path((*stripes(square, CROSS, 1), *stripes(square, CROSS, -1)), filled(t.TOO_LATE))
-        ],
+        "too late": [crossed(square, t.TOO_LATE)],
     }
     width = 4 if pattern == "label" else 13
-    return cv.Canvas(shapes[pattern], width=width, height=13)
+    return canvas(shapes[pattern], width, 13)
 
 
 PatternKey = ft.memo(_PatternKey)

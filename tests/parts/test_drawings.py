@@ -21,7 +21,7 @@ from mobile.parts.bucket import (
     labelled,
 )
 from mobile.parts.can import LARGE_CAN, LID, SMALL_CAN, level_top
-from mobile.parts.drawing import CROSS, HATCH, Points, box, cut, stripes
+from mobile.parts.drawing import CROSS, HATCH, Points, box, canvas, chords, cut, hatched, stripes
 from mobile.parts.elevation import opening_boxes, outline, scale_of, top_m
 from mobile.parts.figure import LEAST, advance, figure_size
 from mobile.parts.gauge import TICKS_MOST, WINDOW_G, Reading, step_g, window
@@ -116,6 +116,27 @@ def test_stripes_stay_in_their_shape(
     assert covered <= area(shape) + 1e-6
     if min(width, height) > 60:
         assert covered / area(shape) == pytest.approx(measure[0] / measure[1], rel=0.12)
+
+
+@given(side, side, st.sampled_from([1, -1]))
+def test_a_cross_s_lines_go_from_edge_to_edge(width: float, height: float, lean: int) -> None:
+    left, top, right, foot = 3.0, 5.0, 3 + width, 5 + height
+    drawn = tuple(chords(box(left, top, right, foot), CROSS[1], lean))
+    assert len(drawn) <= (width + height) / (CROSS[1] * 2**0.5) + 1
+    for chord in drawn:
+        assert len(chord) == 2
+        for x, y in chord:
+            assert min(abs(x - left), abs(x - right), abs(y - top), abs(y - foot)) < 1e-6
+            assert left - 1e-6 <= x <= right + 1e-6
+            assert top - 1e-6 <= y <= foot + 1e-6
+
+
+@given(side, side)
+def test_a_drawing_of_another_build_is_a_new_one(width: float, other: float) -> None:
+    one, two = (hatched(box(0, 0, wide, 26), "#FFB627") for wide in (width, other))
+    same = [type(step) for step in one.elements] == [type(step) for step in two.elements]
+    kept = canvas([one], 300, 26).key == canvas([two], 300, 26).key
+    assert kept == same
 
 
 @given(st.floats(-50, 400))

@@ -34,6 +34,13 @@ def narrow(view: View) -> bool:
     return view.width < NARROW or large(view)
 
 
+def name_size(view: View, usual: float) -> float:
+    """Find the size of a paint's name that breaks no word, yet is read at the bucket."""
+    if not large(view):
+        return usual
+    return t.SMALL if view.width < NARROW else t.HEADING
+
+
 def which(pot: Pot, target: Target) -> ft.Control:
     """Say which part of how many this is."""
     at, of = target.index + 1, len(pot.plan.portions)

@@ -12,7 +12,7 @@ from mobile.parts.icons import icon
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.at_scale import back_corner, large, lowered, poured_from, which
+from mobile.screens.mix.at_scale import back_corner, large, lowered, name_size, poured_from, which
 from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.screens.mix.verdict import Verdict, verdict
 from mobile.session.address import go
@@ -56,7 +56,7 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
     figure = BigFigure(text, "g", inside(view), figure_most(view), True)
     line = verdict_line(said, should if said.sign in {"up", "down"} else "")
     gauge = OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view))
-    paint = poured_from(one, weigh_words.THE_SCALE_READS, t.HEADING if large(view) else t.FACT)
+    paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
     above = back_corner(which(pot, target), back, view)
     rows = (
         [lowered(figure), line, gauge, above, paint]

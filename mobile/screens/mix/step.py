@@ -17,6 +17,7 @@ from mobile.screens.mix.at_scale import (
     corners,
     large,
     lowered,
+    name_size,
     narrow,
     poured_from,
     undo_words,
@@ -65,7 +66,7 @@ def WeighStep(
         offered = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
     cup = Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads))
     facts: list[ft.Control] = [
-        poured_from(one, size=t.HEADING if large(view) else t.ZONE),
+        poured_from(one, size=name_size(view, t.ZONE)),
         should_read(),
         BigFigure(reads, "g", figure_wide(view)),
         band(pot, target, offered, view),
