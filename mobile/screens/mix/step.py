@@ -23,7 +23,7 @@ from mobile.screens.mix.at_scale import (
     undo_words,
 )
 from mobile.screens.mix.drawn import layers
-from mobile.screens.mix.room import beside, block_high, cup_drawn, figure_wide
+from mobile.screens.mix.room import NARROW, beside, block_high, cup_drawn, figure_wide
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
@@ -84,6 +84,9 @@ def laid_out(
         left = grow(ft.Column(facts, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH))
         return [above, ft.Row([left, cup], spacing=t.MARGIN)]
     if large(view):
+        if view.width < NARROW:  # the figure must stand on the screen, whatever else does
+            name, said, figure, limits = facts
+            facts = [figure, name, said, limits]
         first, *others = facts
         return [lowered(first), *others, above, cup]
     return [above, *facts, cup]
