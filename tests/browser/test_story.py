@@ -110,7 +110,7 @@ def begin_to_weigh(phone: Phone) -> None:
 def end_to_weigh(phone: Phone) -> None:
     phone.tap("On the mark", "button")
     phone.tap("Stirred, done", "button")
-    phone.see("Pot 1")
+    phone.see(" g, is done.")  # said only once it is kept: a reload may follow
 
 
 def finish_a_coat(phone: Phone) -> None:
@@ -177,10 +177,6 @@ def test_a_day_in_the_basement(phone: Phone, site: Served) -> None:
 
 def test_start_weigh_and_reload_in_every_engine(each_phone: Phone, site: Served) -> None:
     phone = each_phone
-    if phone.kind.name == "WebKitGTK":
-        pytest.skip(
-            "not seen to its end in WebKitGTK yet: it took over 9 minutes on a busy machine"
-        )
     install(phone, site)
     write_a_mix_down(phone)
     phone.tap(phone.see("Weigh Ember, 100").name, "button")
