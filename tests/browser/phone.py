@@ -167,6 +167,10 @@ class Phone:
         self.engine.touch(*box.middle)
         self.taps += 1
 
+    def pause(self, seconds: float) -> None:
+        """Do nothing, by the page's own clock, as long as a hand would."""
+        self.engine.ask("(ms) => new Promise((done) => setTimeout(done, ms))", seconds * 1000)
+
     def keys(self, text: str) -> None:
         """Tap the app's own keypad, one key a sign."""
         for sign in text:
