@@ -16,7 +16,7 @@ stand under each other. Widths and heights of drawings are dp, from the page: a 
 | fields | `Field(name, label, value, error, number)` label with its unit · `Fields(fields, on_change(name, text), on_done)` a column; Enter goes on · `EntryField(field, on_change(text), on_enter, ref)` one |
 | keypad | `Keypad(action, on_key(sign), width, height, text_ratio)`, `pad_height(page_height)` · `Typing(text, fresh)`, `press(typing, sign)` what stands there after a key |
 | figure | `BigFigure(text, unit, width, most, caret)` most 176 (`t.READS`), 144 (`t.TYPED`), 86 (`t.CAN`) |
-| chip, swatches | `TwoLight(day, lamp, words, size)` empty colour: not known · `Swatches(label, chosen, on_choose)` |
+| chip, swatches | `TwoLight(day, lamp, words, size)` empty colour: not known · `Swatches(light, typed, wrong, choose)` a look tapped or typed |
 | bucket | `Layer(low_ratio, high_ratio, color, state, label)` state "in", "pour now", "to come" · `Cup(high, labels, width)` · `Bucket(layers, words, cup)` |
 | gauge | `Reading(target_g, low_g, high_g, reads_g, color, target)` · `OverGauge(reading, words, width)` |
 | can | `CanFace(number, color, level_ratio)` · `Can(face, words, large)` 54 x 64 or 86 x 116 |

@@ -22,7 +22,7 @@ HOW_NOTE = "What dries off while the lid is off is not counted yet."
 
 # What a can is
 NUMBER, PAINT, LABEL, DENSITY = "Can number", "Paint", "Paint on the label", "Density"
-LOOKS, BY_DAY, UNDER_LAMP = "How it looks", "by day", "under the lamp"
+LOOKS = "How it looks"
 EMPTY_WEIGHS, UNOPENED_WEIGHS = "Empty can weighs", "Weighed unopened"
 EMPTY_GRAMS, UNOPENED_GRAMS = "Empty can", "Unopened, on the scale"
 EMPTY_HINT = "A like can, empty and scraped, with its lid."

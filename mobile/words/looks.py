@@ -4,6 +4,9 @@ from colorsys import rgb_to_hls
 
 from mobile.words.places import UNKNOWN
 
+BY_DAY, UNDER_LAMP, NOT_KNOWN = "By day", "Under the lamp", "not known"
+LIKE = "Write a colour like #ff7a1a, or tap one."
+
 # Where each hue ends on the colour circle, degrees; the names are everyday ones.
 HUES = (
     (15, "red"),
@@ -38,6 +41,11 @@ def colour(look: str) -> str:
     elif light > PALE_FROM:
         grey, how = "white", "pale "
     return grey if spread < GREY_BELOW else how + name
+
+
+def label(light: str) -> str:
+    """Label the field of a look in one light."""
+    return f"{light}, a colour like #ff7a1a"
 
 
 def two_lights(name: str, day: str, lamp: str) -> str:

@@ -16,8 +16,6 @@ AS_PLANNED, ON_THE_SCALE, NOT_WEIGHED = "as planned", "on the scale", "nothing p
 NAME, PARTS, PLANNED, ADD_PART = "Name", "Parts", "Planned grams", "Add a part"
 PLANNED_MORE = "With planned grams this mix stands in the row of what is weighed next."
 REMOVE_MIX = "Take it off the list"
-BY_DAY, UNDER_LAMP, NOT_KNOWN = "By day", "Under the lamp", "not known"
-LOOK_LIKE = "Write a colour like #ff7a1a, or tap one."
 ALL_PARTS, BY_MASS = "All parts", "parts by weight"
 TODO_PARTS, TODO_PAINT, TODO_NUMBER = (
     "it needs parts",
@@ -152,11 +150,6 @@ def parts_label(number: int) -> str:
 def paint_label(number: int) -> str:
     """Label a paint's field."""
     return f"Paint {number}"
-
-
-def look_label(light: str) -> str:
-    """Label a look's field."""
-    return f"{light}, a colour like #ff7a1a"
 
 
 def change_looks(said: str) -> str:

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from core.errors import Refused
+from mobile.words import looks
 
 UNDONE = "Taken back."
 BUG = "That did not work. What you kept is kept; try once more."
@@ -17,6 +18,8 @@ SENTENCES = {
     "number_taken": "Another can has that number. Paint a different one on the lid.",
     "name": "Give it a name.",
     "can_number": "A whole number from 1 to 9999, as on the lid.",
+    "day": looks.LIKE,
+    "lamp": looks.LIKE,
     "paint_name": "Say which paint is in it.",
 }
 _NAMES = {

@@ -14,7 +14,7 @@ from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Can
 from mobile.words import cans as words
-from mobile.words import places
+from mobile.words import looks, places
 from tests.screens.seen import OnPlace, find, settled, shown, tap, write
 from tests.screens.seen import words as said
 from tests.session.ember import CAN_7, STAMP, ember
@@ -173,13 +173,29 @@ def test_a_paints_looks_are_chosen_and_kept() -> None:
         session = ember()
         screen = OnPlace(session, CansPlace, "/cans/can7/edit")
         await tap(screen, "looks")
-        await tap(screen, "by day #f2ee2c")
-        await tap(screen, "under the lamp #57e03c")
+        await tap(screen, f"{looks.BY_DAY} #f2ee2c")
+        await tap(screen, f"{looks.UNDER_LAMP} #57e03c")
         await tap(screen, "keep")
         assert (session.known.paints[0].day, session.known.paints[0].lamp) == (
             *("#f2ee2c", "#57e03c"),
         )
         assert session.known.cans[0].tare_from == "unopened"  # nobody touched its tare
+
+    run(story())
+
+
+def test_a_look_that_is_no_colour_is_said_and_an_emptied_one_is_unknown_again() -> None:
+    async def story() -> None:
+        session = ember()
+        screen = OnPlace(session, CansPlace, "/cans/can7/edit")
+        await tap(screen, "looks")
+        await write(screen, looks.BY_DAY, "orange-ish")
+        assert find(screen, looks.BY_DAY).error == looks.LIKE
+        await tap(screen, "keep")
+        assert session.known.paints[0].day == "#ff7a1a"
+        await tap(screen, f"{looks.BY_DAY} unknown")
+        await tap(screen, "keep")
+        assert session.known.paints[0].day == ""
 
     run(story())
 

@@ -121,7 +121,7 @@ def test_a_new_recipe_of_a_known_and_a_new_paint() -> None:
         await write(screen, "parts 1", "3")
         assert {"25.0 %", "75.0 %"} <= set(said(screen))
         await tap(screen, "looks 1")
-        await tap(screen, f"{words.BY_DAY} #57e03c")
+        await tap(screen, f"{looks.BY_DAY} #57e03c")
         await tap(screen, "keep")
         mix = session.known.job_mixes[-1]
         assert (mix.name, [part.parts_count for part in mix.parts]) == ("moss wing", [1.0, 3.0])

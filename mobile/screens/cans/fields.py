@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import partial
 
 import flet as ft
 
@@ -17,6 +18,7 @@ from mobile.screens.cans.form import CanForm, suggested
 from mobile.session.cans import EMPTY, UNOPENED
 from mobile.session.forms import Edit
 from mobile.session.known import Known
+from mobile.session.looks import look_error, look_of
 from mobile.session.view import View
 from mobile.store.records import Paint
 from mobile.words import cans as words
@@ -73,13 +75,17 @@ def what_fields(
         buttons: list[ft.Control] = [suggestion(paint, filling) for paint in paints]
         rows.append(t.say(words.KNOWN_PAINTS, t.CAPTION, t.SOFT))
         rows.append(ft.Row(buttons, spacing=t.GAP, run_spacing=t.GAP, wrap=True))
-    chip = TwoLight(form.day, form.lamp, looks.two_lights(form.paint, form.day, form.lamp), 40)
+    day, lamp = look_of(form.day), look_of(form.lamp)
+    chip = TwoLight(day, lamp, looks.two_lights(form.paint, day, lamp), 40)
     change = outline_button(Action(words.LOOKS, flip, key="looks"))
     rows.append(ft.Row([chip, grow(change)], spacing=12))
     if looks_up:
         rows += [
-            Swatches(words.BY_DAY, form.day, lambda color: filling.typed("day", color)),
-            Swatches(words.UNDER_LAMP, form.lamp, lambda color: filling.typed("lamp", color)),
+            Swatches(light, typed, look_error(typed), partial(filling.typed, name))
+            for light, name, typed in (
+                (looks.BY_DAY, "day", form.day),
+                (looks.UNDER_LAMP, "lamp", form.lamp),
+            )
         ]
     return rows
 

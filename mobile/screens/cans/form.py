@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from core.errors import Refused, require
 from mobile.session.cans import EMPTY, UNOPENED, checked, paint_named
 from mobile.session.known import Known, found
+from mobile.session.looks import LOOK_LONG, look_error, look_of
 from mobile.session.view import View
 from mobile.store.records import Can, Paint
 
@@ -64,7 +65,13 @@ def meant(known: Known, can: Can | None, form: CanForm, stamps: Stamps, view: Vi
     if not form.paint.strip():
         raise Refused("paint_name", form.paint, *NAME_COUNT)
     label_l = optional("label_l", form.label, view)
-    paint = paint_of(known, form, optional("density_g_ml", form.density, view), stamps[1])
+    paint = paint_of(
+        known,
+        form,
+        optional("density_g_ml", form.density, view),
+        stamps[1],
+        can.paint if can else "",
+    )
     unopened = form.tare == UNOPENED
     gross_g = view.read("gross_g", form.grams) if unopened else None
     tare_g = None if unopened else optional("tare_g", form.grams, view)
@@ -83,18 +90,33 @@ def problem(known: Known, can: Can | None, form: CanForm, view: View) -> Refused
     return None
 
 
+def look(name: str, text: str) -> str:
+    """Read a look that may stay unknown; raise `Refused` where it is no colour."""
+    if look_error(text):
+        raise Refused(name, text, LOOK_LONG, LOOK_LONG)
+    return look_of(text)
+
+
 def optional(name: str, text: str, view: View) -> float | None:
     """Read a field that may stay empty."""
     return view.read(name, text) if text.strip() else None
 
 
-def paint_of(known: Known, form: CanForm, density_g_ml: float | None, stamp: Stamp) -> Paint:
-    """Give the paint that is meant: a known one, with what is new of it, or a new one."""
+def paint_of(
+    known: Known, form: CanForm, density_g_ml: float | None, stamp: Stamp, shown: str
+) -> Paint:
+    """Give the paint that is meant: a known one, with what is new of it, or a new one.
+
+    `shown` is the paint that the form was filled in from.
+    """
     kept = paint_named(known, form.paint)
+    day, lamp = look("day", form.day), look("lamp", form.lamp)
     if kept is None:
-        return Paint(*stamp, " ".join(form.paint.split()), form.day, form.lamp, density_g_ml)
-    density = kept.density_g_ml if density_g_ml is None else density_g_ml
-    day, lamp = form.day or kept.day, form.lamp or kept.lamp
+        return Paint(*stamp, " ".join(form.paint.split()), day, lamp, density_g_ml)
+    density = density_g_ml
+    if kept.id != shown:  # a field left empty tells nothing new; one that was emptied does
+        density = kept.density_g_ml if density_g_ml is None else density_g_ml
+        day, lamp = day or kept.day, lamp or kept.lamp
     if (day, lamp, density) == (kept.day, kept.lamp, kept.density_g_ml):
         return kept
     return Paint(kept.id, *stamp[1:], kept.name, day, lamp, density)

@@ -12,10 +12,11 @@ from mobile.parts.buttons import outline_button
 from mobile.parts.chip import TwoLight
 from mobile.parts.fields import EntryField, Field
 from mobile.parts.icons import icon
+from mobile.parts.swatches import Swatches
 from mobile.parts.tap import Action, grow, surface, tap
 from mobile.screens.mix.at_scale import narrow
-from mobile.screens.mix.looks import Looks
-from mobile.screens.mix.recipe_form import DAY, LAMP, PAINT, PARTS, look_of
+from mobile.screens.mix.recipe_form import DAY, LAMP, PAINT, PARTS
+from mobile.session.looks import look_error, look_of
 from mobile.session.view import View
 from mobile.store.records import Paint
 from mobile.words import looks, places
@@ -60,8 +61,9 @@ def part_row(
     lines: list[ft.Control] = [ft.Row(above, spacing=10), *offered]
     lines += [ft.Row(line, spacing=12) for line in below]
     if part.looks_up:
-        looked = Looks(row[DAY], row[LAMP], partial(change, DAY), partial(change, LAMP))
-        lines.append(looked)
+        for light, at_row in ((looks.BY_DAY, DAY), (looks.UNDER_LAMP, LAMP)):
+            typed = row[at_row]
+            lines.append(Swatches(light, typed, look_error(typed), partial(change, at_row)))
     return board(lines, spacing=10, key=f"part {at}")
 
 

@@ -6,6 +6,7 @@ from core.errors import Refused
 from core.paints.recipe import Part, shares
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
+from mobile.session.looks import look_error
 from mobile.session.view import View
 from mobile.store.records import Mix
 from mobile.words import mix as words
@@ -13,8 +14,6 @@ from mobile.words import weigh_out as weigh_words
 
 PAINT, PARTS, DAY, LAMP = 0, 1, 2, 3  # the columns of a part's row
 NEW_PART = ("", "", "", "")
-HEX = 16
-LOOK_LONG = 7  # #rrggbb
 PLANNED_G = 1.0, 1e5
 
 
@@ -81,21 +80,6 @@ def planned_of(form: RecipeForm, view: View) -> float | None:
     if not PLANNED_G[0] <= planned_g <= PLANNED_G[1]:
         raise Refused("planned_g", planned_g, *PLANNED_G)
     return planned_g
-
-
-def look_error(look: str) -> str:
-    """Say what a look is written like."""
-    return "" if not look.strip() or look_of(look) else words.LOOK_LIKE
-
-
-def look_of(text: str) -> str:
-    """Read a look, `#ff7a1a` or `ff7a1a`; "" where it is none."""
-    look = f"#{text.strip().removeprefix('#').lower()}"
-    try:
-        int(look[1:], HEX)
-    except ValueError:
-        return ""
-    return look if len(look) == LOOK_LONG else ""
 
 
 def plain(name: str) -> str:

@@ -9,11 +9,11 @@ from mobile.screens.mix.recipe_form import (
     PAINT,
     PARTS,
     RecipeForm,
-    look_of,
     plain,
     planned_of,
 )
 from mobile.session.known import Known
+from mobile.session.looks import look_of
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Mix, Paint
