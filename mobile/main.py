@@ -187,6 +187,8 @@ async def main(page: ft.Page) -> None:
     await asyncio.sleep(1)
     start.stage.still = await wants_stillness()
     warm()  # after the first picture: Pint takes half a second
+    if start.stage.session:
+        start.stage.session.shelf.warm()
 
 
 def start() -> None:

@@ -27,6 +27,8 @@ T = TypeVar("T")
 class Shelf(Protocol):
     """What the session asks of the store."""
 
+    set_aside: tuple[str, ...]  # names of damaged files, oldest first
+
     def records(self) -> tuple[Record, ...]:
         """Give all records in the order in which they were first kept."""
 
@@ -38,6 +40,9 @@ class Shelf(Protocol):
 
     async def aside(self, name: str) -> bytes:
         """Give a damaged file that was set aside."""
+
+    def warm(self) -> None:
+        """Do ahead what the first commit would have to wait for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,9 +135,9 @@ class Session:
         """Take away the line about what was put aside; Job still has it."""
         self.shown.aside = ()
 
-    async def save_aside(self) -> None:
-        """Put the damaged files into the phone's downloads."""
-        for name in self.shown.aside:
+    async def save_aside(self, *names: str) -> None:
+        """Put damaged files into the phone's downloads: those named, or those of this start."""
+        for name in names or self.shown.aside:
             device.save_file(name, await self.shelf.aside(name), "application/octet-stream")
 
     def not_now(self) -> None:

@@ -19,6 +19,7 @@ SETTINGS, SETTINGS_MORE = "Settings", "look, units, scale, bell"
 EXPORT, EXPORT_MORE, EXPORTED = (
     *("Export everything", "one file of all jobs", "The file is in the phone's downloads."),
 )
+ASIDE = "damaged, put aside: save it as a file"
 JOBS, DEMO_MORE = "Other jobs", "invented: Moth Cellar"
 WHOLE, NOT_WHOLE = "Works without a signal.", "Not all of the app is on this phone yet."
 RING, RING_MORE = "Bell", "when a coat is ready"

@@ -10,6 +10,7 @@ from mobile.words import job as words
 from mobile.words import trouble
 from tests.screens.seen import OnPlace, find, tap, write
 from tests.screens.seen import words as said
+from tests.session.ember import JOB, SETTINGS
 from tests.session.shelf import Shelf
 
 
@@ -35,6 +36,25 @@ def test_a_job_is_named_and_renamed() -> None:
         await write(screen, "name", "North stair")
         await tap(screen, "keep")
         assert "North stair" in said(screen)
+
+    asyncio.run(story())
+
+
+def test_a_damaged_book_that_was_put_aside_is_found_on_every_later_day(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    saved: list[tuple[str, bytes]] = []
+    monkeypatch.setattr(
+        "mobile.session.session.device.save_file", lambda name, data, _: saved.append((name, data))
+    )
+
+    async def story() -> None:
+        shelf = Shelf(JOB, SETTINGS)
+        shelf.set_aside = ("duskcoat.aside-1",)
+        screen = OnPlace(Session(shelf, "phone"), JobPlace, "/job")
+        assert words.ASIDE in said(screen)
+        await tap(screen, "duskcoat.aside-1")
+        assert saved == [("duskcoat.aside-1", b"duskcoat.aside-1")]
 
     asyncio.run(story())
 

@@ -11,6 +11,7 @@ class Shelf:
         self.kept = {record.id: record for record in records}
         self.commits = 0
         self.full = False
+        self.set_aside: tuple[str, ...] = ()
 
     def records(self) -> tuple[Record, ...]:
         return tuple(self.kept.values())
@@ -28,3 +29,6 @@ class Shelf:
 
     async def aside(self, name: str) -> bytes:
         return name.encode()
+
+    def warm(self) -> None:
+        """Do nothing: memory needs no warming."""

@@ -1,5 +1,7 @@
 """The job: its schedule on the plumb line, and its drawers."""
 
+from functools import partial
+
 import flet as ft
 
 from mobile import clock
@@ -75,8 +77,13 @@ def drawers(session: Session, known: Known) -> list[ft.Control]:
         session.tell(words.EXPORTED)
 
     others = len([job for job in known.jobs if job is not known.job])
+    damaged = [
+        tile("download", name, words.ASIDE, partial(session.save_aside, name), name)
+        for name in session.shelf.set_aside
+    ]
     return [
         tile("gear", words.SETTINGS, words.SETTINGS_MORE, lambda: go(places.JOB, "settings")),
         tile("download", words.EXPORT, words.EXPORT_MORE, export),
         tile("job", words.JOBS, str(others), lambda: go(places.JOB, "jobs")),
+        *damaged,
     ]
