@@ -22,6 +22,7 @@ from mobile.session.pots import Pot, under_way
 from mobile.session.session import SESSION, Session, use_session
 from mobile.session.view import VIEW, View
 from mobile.words import places as words
+from mobile.words.grams import whole
 
 SCREENS: dict[str, Callable[..., ft.Control]] = {
     words.COATS: CoatsPlace,
@@ -142,8 +143,7 @@ def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, view: View) -> ft.
     bar = ft.Container(
         PlaceBar(places, here, view.width, view.text_ratio), visible=not wide and pot is None
     )
-    batch = view.show("batch_g", pot.batch_g) if pot else ""
-    title = words.on_the_scale(pot.started.name, batch) if pot else ""
+    title = words.on_the_scale(pot.started.name, whole(pot.batch_g)) if pot else ""
     locked = ft.Container(LockedLine(title, words.LOCKED), visible=pot is not None)
     told = ToldLine(pot is not None, view.text_ratio >= t.STACKED_FROM, key="told")
     middle = ft.Row(kept, spacing=0, expand=True, vertical_alignment=STRETCH)

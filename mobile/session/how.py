@@ -23,7 +23,7 @@ def how_of(
 
 def _said(step: Step, view: View) -> HowStep:
     inputs = {name: _shown(name, value, view) for name, value in step.inputs}
-    said = step.formula.format(**inputs)
+    said = words.in_words(step.formula).format(**inputs)
     source = words.source_of(step.source)
     return HowStep(words.name_of(step.name), said, _shown(step.name, step.value, view), source)
 

@@ -8,12 +8,14 @@ and the person is told. Screens start verbs with `Session.attempt`, so that no f
 import asyncio
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
+from functools import partial
 from typing import Final, Protocol, TypeVar, cast
 from uuid import uuid4
 
 import flet as ft
 
 from core.errors import Refused
+from core.units import System, show
 from mobile import clock
 from mobile.device import page as device
 from mobile.session.drafts import Drafts
@@ -123,9 +125,10 @@ class Session:
         """Say what happened; it stands until the next thing is said."""
         self.shown.told = Told(said, undo, bad)
 
-    def refuse(self, refusal: Refused, show: Callable[[str, float], str]) -> None:
-        """Say why something typed can't be taken; what is typed stays."""
-        self.tell(words.refused(refusal, show), bad=True)
+    def refuse(self, refusal: Refused) -> None:
+        """Say why something typed can't be taken, in the person's units; what is typed stays."""
+        units = partial(show, system=System(self.known.settings.units))
+        self.tell(words.refused(refusal, units), bad=True)
 
     def hush(self) -> None:
         """Take the line away."""
@@ -158,7 +161,7 @@ class Session:
         try:
             result = await verb
         except Refused as refusal:
-            self.tell(words.refused(refusal), bad=True)
+            self.refuse(refusal)
             return False
         except OSError as error:
             self.tell(words.not_kept(error), bad=True)

@@ -30,6 +30,12 @@ _NAMES = {
     "reads_g": "Scale reads",
     "gross_g": "Scale reads",
     "batch_g": "Grams",
+    "planned_g": "Planned grams",
+    "mass_g": "Grams",
+    "net_g": "Grams",
+    "portion_g": "One part",
+    "capacity_g": "The scale's capacity",
+    "more_s": "Longer by",
     "cup_g": "Cup",
     "tare_g": "Empty can",
     "label_l": "Paint on the label",
@@ -50,11 +56,7 @@ def named(name: str) -> str:
     return _NAMES.get(name, plain)
 
 
-def _plain(_name: str, value: float) -> str:
-    return f"{value:g}"
-
-
-def refused(refusal: Refused, show: Callable[[str, float], str] = _plain) -> str:
+def refused(refusal: Refused, show: Callable[[str, float], str]) -> str:
     """Say what is wrong with a value and what would do, in the person's units."""
     name = named(refusal.name)
     if refusal.name in SENTENCES:

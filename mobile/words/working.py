@@ -1,5 +1,8 @@
 """Names of the steps behind a figure, as the *How?* sheet says them."""
 
+import re
+
+LARGER = re.compile(r"max\((.+), ([^,]+)\)")
 NAMES = {
     "add_g": "To add",
     "band_g": "Band",
@@ -8,6 +11,7 @@ NAMES = {
     "deficit_g": "Still to pour",
     "density_g_ml": "Density of the mix",
     "extra_g": "More than planned",
+    "extra_price": "It costs more by",
     "factor_ratio": "Bigger by",
     "full_ratio": "How full it is",
     "gap_g": "Gap",
@@ -16,6 +20,7 @@ NAMES = {
     "late_at_s": "Recoat before",
     "layer_l": "One layer",
     "lost_g": "Lost",
+    "lost_price": "It loses",
     "missed_g": "Poured and not logged",
     "net_g": "Net",
     "net_m2": "To paint",
@@ -46,6 +51,15 @@ SOURCES = {
 def name_of(step: str) -> str:
     """Name a step; one without words of its own is called by its quantity."""
     return NAMES.get(step) or step.rsplit("_", 1)[0].replace("_", " ").capitalize()
+
+
+def in_words(formula: str) -> str:
+    """Write a formula as one says it aloud.
+
+    >>> in_words("max({net_g} × {band_ratio}, 1)")
+    'the larger of {net_g} × {band_ratio} and 1'
+    """
+    return LARGER.sub(r"the larger of \1 and \2", formula)
 
 
 def source_of(source: str) -> str:

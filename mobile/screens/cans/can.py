@@ -33,7 +33,7 @@ def CanScreen(known: Known, can: Can | None, change: bool, *, key: str | None = 
     async def keep() -> None:
         if refusal := problem(known, can, edit.now, view):
             try_it(True)
-            session.refuse(refusal, view.show)
+            session.refuse(refusal)
             return
         said = meant(known, can, edit.now, (session.stamp(edit.id), session.stamp()), view)
         verb = keep_can(session, said.can, said.paint, said.unopened_gross_g)

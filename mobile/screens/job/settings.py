@@ -52,7 +52,7 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
             capacity_g = view.read("capacity_g", edit.now.capacity)
             rule_m2 = view.read("deducted_above_m2", edit.now.rule) if known.job else None
         except Refused as refusal:
-            session.refuse(refusal, view.show)
+            session.refuse(refusal)
             return
         verb = verbs.set_scale_and_rule(session, capacity_g, rule_m2)
         await session.attempt(verb, then=lambda _: go(places.JOB))

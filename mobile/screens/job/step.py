@@ -67,7 +67,7 @@ def StepScreen(known: Known, step_id: str, *, key: str | None = None) -> ft.Cont
         try:
             made = edit.now.step(view, step.id if step else edit.id)
         except Refused as refusal:
-            session.refuse(refusal, view.show)
+            session.refuse(refusal)
             return
         await session.attempt(verbs.keep_step(session, made), then=lambda _: go(places.JOB))
 
