@@ -15,7 +15,7 @@ from mobile.screens.job.place import JobPlace
 from mobile.screens.lines import Notices, ToldLine
 from mobile.screens.mix.place import MixPlace
 from mobile.screens.walls.place import WallsPlace
-from mobile.session.address import WEIGH_OUT, address, place_of
+from mobile.session.address import WEIGH_OUT, address, at_keypad, place_of
 from mobile.session.coats import alarms
 from mobile.session.known import Known
 from mobile.session.pots import Pot, under_way
@@ -75,9 +75,10 @@ def App(session: Session, phone_ratio: float, still: bool = False) -> ft.Control
     if place != words.JOB:
         seen.other = place
     here = (seen.other, words.JOB) if wide else (place,)
+    pad = at_keypad(route) and not wide
     view = view_of(known, size, size[0], phone_ratio)
     look_again(seen, known, route, here, view)
-    return SESSION(session, lambda: frame(seen, here, pot, view))
+    return SESSION(session, lambda: frame(seen, here, pot, pad, view))
 
 
 def use_page(known: Known) -> tuple[str, tuple[float, float]]:
@@ -131,7 +132,7 @@ def look_again(seen: Seen, known: Known, route: str, here: tuple[str, ...], view
         seen.places[name] = (known, here_at, replace(view, width=width))
 
 
-def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, view: View) -> ft.Control:
+def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, pad: bool, view: View) -> ft.Control:
     """Lay out rail, places, lines and bar; nothing moves in the tree, so nothing typed is lost."""
     wide = len(here) > 1
     places = tuple(
@@ -145,7 +146,7 @@ def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, view: View) -> ft.
     )
     title = words.on_the_scale(pot.started.name, whole(pot.batch_g)) if pot else ""
     locked = ft.Container(LockedLine(title, words.LOCKED), visible=pot is not None)
-    told = ToldLine(pot is not None, view.text_ratio >= t.STACKED_FROM, key="told")
+    told = ToldLine(pad or pot is not None, view.text_ratio >= t.STACKED_FROM, key="told")
     middle = ft.Row(kept, spacing=0, expand=True, vertical_alignment=STRETCH)
     column = ft.Column(
         [Notices(key="notices"), middle, told, bar, locked],

@@ -124,6 +124,7 @@ TARGET, BUTTON, MAIN = 48, 52, 68
 BOARD_RADIUS, BUTTON_RADIUS, KEY_RADIUS, HOW_RADIUS = 20, 18, 16, 14
 PANE, PANE_PADDING = 424, 24
 STACKED_FROM = 1.5  # text ratio from which rows of facts and buttons stand under each other
+TILES_FROM = 400.0  # width from which two tiles stand side by side with whole words
 GROWN_MOST = 1.5  # large text (26 up) grows at most by half, so that its words stay whole
 
 FONT: Final = "Figures"  # own subset; its digits are tabular

@@ -191,10 +191,13 @@ def tile(sign: str, name: str, small: str, do: Do, key: str | None = None) -> ft
     return tap(face, do, key=key or name)
 
 
-def tiles(several: list[ft.Control], text_ratio: float = 1.0) -> ft.Control:
-    """Lay tiles two by two, or under each other where the text is large."""
+def tiles(several: list[ft.Control], width: float = 412.0, text_ratio: float = 1.0) -> ft.Control:
+    """Lay tiles two by two, or under each other where a word would break in two."""
     pairs = [several[at : at + 2] for at in range(0, len(several), 2)]
     lines = [stack_or_row([*pair], text_ratio) for pair in pairs]
     return ft.Column(
-        lines, spacing=t.GAP, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
+        several if width < t.TILES_FROM * text_ratio else lines,
+        spacing=t.GAP,
+        tight=True,
+        horizontal_alignment=ft.CrossAxisAlignment.STRETCH,
     )

@@ -32,7 +32,7 @@ def segmented(
         face = ft.Container(
             text,
             bgcolor=t.TEXT if here else None,
-            padding=ft.Padding(16, 14, 16, 14),
+            padding=ft.Padding(6, 14, 6, 14),
             alignment=ft.Alignment.CENTER,
         )
         cells.append(tap(face, partial(on_choose, key), chosen=here, key=f"choose {key}"))

@@ -32,12 +32,15 @@ def Notices(*, key: str | None = None) -> ft.Control:
 
 
 @ft.component
-def ToldLine(locked: bool, large: bool, *, key: str | None = None) -> ft.Control:
-    """Say what happened last; *Undo* stands until the next step, under it where text is large."""
+def ToldLine(room_needed: bool, large: bool, *, key: str | None = None) -> ft.Control:
+    """Say what happened last; *Undo* stands until the next step, under it where text is large.
+
+    Where a number needs the room, only what is bad is said; the line is back on the next screen.
+    """
     session = use_session()
     shown, _ = ft.use_state(session.shown)
     told = shown.told
-    if told is None or (locked and not told.bad):
+    if told is None or (room_needed and not told.bad):
         return ft.Container(visible=False)
     color = t.CAUTION if told.bad else t.GOOD
     sign = icon("warning" if told.bad else "check", 20, color)

@@ -2,10 +2,11 @@
 
 import flet as ft
 
-from mobile.words.places import COATS, PLACES
+from mobile.words.places import CANS, COATS, MIX, PLACES
 
 WEIGH_OUT = "/mix/weigh"
-HOW = "how"
+HOW, NEW, PICK, EDIT = "how", "new", "pick", "edit"
+NO_CAN = ("", NEW, PICK)
 
 
 def place_of(route: str) -> tuple[str, str]:
@@ -23,6 +24,19 @@ def address(place: str, *parts: str) -> str:
 def go(place: str, *parts: str) -> None:
     """Go to an address; Back in the browser comes back."""
     ft.context.page.navigate(address(place, *parts))
+
+
+def at_keypad(route: str) -> bool:
+    """Tell whether the app's keypad is up: there a number needs all the room.
+
+    >>> at_keypad("/cans/a1"), at_keypad("/cans/pick"), at_keypad("/mix/b2/weigh")
+    (True, False, True)
+    """
+    place, rest = place_of(route)
+    first, _, then = with_sheet(rest)[0].partition("/")
+    if place == CANS:
+        return first not in NO_CAN and then != EDIT
+    return place == MIX and then == "weigh"
 
 
 def with_sheet(at: str) -> tuple[str, bool]:

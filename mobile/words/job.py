@@ -11,7 +11,7 @@ NAME, NEW_JOB, RENAME, BEGIN, KEEP_NAME = (
 )
 ADD_STEP, STEP, KIND, STEP_NAME = "Add a step", "Step", "Kind of step", "Step"
 WAIT, WAIT_MORE = "Wait before the next step", "From the end of this one; read it off the label."
-LIMIT, NO_LIMIT, AT_MOST, RECOAT = "Recoat limit", "None", "At most", "Recoat before"
+LIMIT, NO_LIMIT, AT_MOST, RECOAT = "Recoat limit", "None", "At most", "Recoat within"
 REMOVE_STEP, UP, DOWN = "Take it out", "Move up", "Move down"
 NO_STEPS = "No steps yet. A step is what is done on every wall, with the label's wait after it."
 HAND_OVER = "hand-over"
@@ -30,7 +30,7 @@ LOOK, UNITS, TEXT, SCALE_STEP, CAPACITY, RULE = (
 )
 LOOKS = (("dark", "Dark"), ("dim", "Dim"), ("light", "Light"))
 SYSTEMS = (("metric", "Metric"), ("us", "US"))
-TEXTS = (("1.0", "100 %"), ("1.25", "125 %"), ("1.5", "150 %"), ("2.0", "200 %"))
+TEXTS = (("1.0", "100\xa0%"), ("1.25", "125\xa0%"), ("1.5", "150\xa0%"), ("2.0", "200\xa0%"))
 STEPS_G = (("0.01", "0.01 g"), ("0.1", "0.1 g"), ("1.0", "1 g"))
 BELLS = (("on", ON), ("off", OFF))
 LIMITS = (("none", NO_LIMIT), ("most", AT_MOST))

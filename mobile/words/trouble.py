@@ -41,7 +41,7 @@ _NAMES = {
     "label_l": "Paint on the label",
     "density_g_ml": "Density",
     "minimum_s": "Wait",
-    "maximum_s": "Recoat before",
+    "maximum_s": "Recoat within",
     "parts_count": "Parts",
     "opening_width_m": "Opening width",
     "opening_height_m": "Opening height",

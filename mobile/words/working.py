@@ -12,7 +12,7 @@ NAMES = {
     "density_g_ml": "Density of the mix",
     "extra_g": "More than planned",
     "extra_price": "It costs more by",
-    "factor_ratio": "Bigger by",
+    "factor_ratio": "The batch grows to",
     "full_ratio": "How full it is",
     "gap_g": "Gap",
     "gross_m2": "Whole wall",

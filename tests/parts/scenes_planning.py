@@ -172,7 +172,9 @@ def Job(width: float, ratio: float, height: float, *, key: str | None = None) ->
                 lambda _: page.show_dialog(told("Base 1 finished on Wall 2 at 12:54.", nothing)),
                 ratio,
             ),
-            tiles([tile(sign, name, small, nothing) for sign, name, small in names], ratio),
+            tiles(
+                [tile(sign, name, small, nothing) for sign, name, small in names], text_ratio=ratio
+            ),
         ]
     )
 

@@ -7,7 +7,7 @@ from mobile.parts.boards import Fact, State, answer, board, facts
 from mobile.parts.buttons import outline_button
 from mobile.parts.tap import Action, grow
 from mobile.screens.cans.reading import Reading
-from mobile.session.address import HOW, go
+from mobile.session.address import EDIT, HOW, go
 from mobile.session.cans import CanNow, Found
 from mobile.session.view import View
 from mobile.words import cans as words
@@ -62,7 +62,7 @@ def gap_of(found: Found, gap_g: float, view: View) -> Fact:
 def foot(now: CanNow, reading: Reading, view: View) -> ft.Control:
     """Say where the empty weight comes from; offer to change it, and the working."""
     tare = words.tare(view.show("tare_g", now.can.tare_g or 0.0), now.can.tare_from)
-    change = Action(words.CHANGE, lambda: go(places.CANS, now.can.id, "edit"), key="change")
+    change = Action(words.CHANGE, lambda: go(places.CANS, now.can.id, EDIT), key="change")
     buttons = [outline_button(change)]
     if reading.found:
         why = Action(places.HOW, lambda: go(places.CANS, now.can.id, HOW), key="how")

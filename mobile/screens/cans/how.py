@@ -27,4 +27,5 @@ def how(now: CanNow, reading: Reading, view: View) -> How | None:
         grams = view.show("net_g", now.weighed.net_g)
         small = words.last(grams, when(now.weighed.at_s, clock.now_s()))
     title = words.how_title(now.can.number, name_of(now))
-    return replace(how_of(title, small, found.working, view, tuple(facts)), note=words.HOW_NOTE)
+    sheet = how_of(title, small, found.working, view)
+    return replace(sheet, answers=tuple(facts), note=words.HOW_NOTE)

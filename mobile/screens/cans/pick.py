@@ -21,7 +21,7 @@ def Pick(known: Known, *, key: str | None = None) -> ft.Control:
     """Offer each can as a tile that a knuckle hits."""
     view = use_view()
     several = [_tile(now, view) for now in cans_now(known)]
-    return screen([header(words.PICK, words.SHORTEST), tiles(several, view.text_ratio)])
+    return screen([header(words.PICK, words.SHORTEST), tiles(several, view.width, view.text_ratio)])
 
 
 def _tile(now: CanNow, view: View) -> ft.Control:

@@ -6,10 +6,8 @@ from mobile.screens.cans.can import CanScreen
 from mobile.screens.cans.pick import Pick
 from mobile.screens.cans.shelf import AllCans
 from mobile.screens.cans.weigh import WeighCan
-from mobile.session.address import with_sheet
+from mobile.session.address import EDIT, NEW, PICK, with_sheet
 from mobile.session.known import Known, found
-
-NEW, PICK, EDIT = "new", "pick", "edit"
 
 
 @ft.component

@@ -10,7 +10,7 @@ from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow, spread, tap
 from mobile.screens.cans.drawn import face_of, grams_of, litres_of, name_of, spoken
-from mobile.session.address import go
+from mobile.session.address import NEW, PICK, go
 from mobile.session.cans import CanNow, cans_now, typed_reading
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
@@ -24,12 +24,12 @@ from mobile.words import places
 def AllCans(known: Known, *, key: str | None = None) -> ft.Control:
     """List the cans; with none, say what to do first."""
     session, view = use_session(), use_view()
-    new = Action(words.NEW, lambda: go(places.CANS, "new"), key="new can")
+    new = Action(words.NEW, lambda: go(places.CANS, NEW), key="new can")
     cans = cans_now(known)
     if not cans:
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
         return empty(words.EMPTY, words.EMPTY_MORE, new, demo)
-    weigh = Action(words.WEIGH, lambda: go(places.CANS, "pick"), words.SHORTEST, key="weigh")
+    weigh = Action(words.WEIGH, lambda: go(places.CANS, PICK), words.SHORTEST, key="weigh")
     lines = [_line(now, typed_reading(session, now.can), view) for now in cans]
     return screen([header(words.TITLE), rows(lines)], [second_button(new), main_button(weigh)])
 

@@ -13,7 +13,7 @@ from mobile.screens.cans.found import found_rows
 from mobile.screens.cans.how import how
 from mobile.screens.cans.reading import Reading, read_scale
 from mobile.screens.cans.room import figure_wide, inside, keys_high
-from mobile.session.address import go
+from mobile.session.address import PICK, go
 from mobile.session.cans import READS, CanNow, can_now, weigh_can, weigh_form
 from mobile.session.how import use_how
 from mobile.session.known import Known
@@ -39,7 +39,7 @@ def WeighCan(known: Known, can: CanRecord, how_up: bool, *, key: str | None = No
         newest = read_scale(now, press.now.of(READS).text, known.settings.scale_step_g, view)
         if newest.gross_g is not None and newest.found:
             verb = weigh_can(session, can, newest.gross_g)
-            await session.attempt(verb, then=lambda _: go(places.CANS, "pick"))
+            await session.attempt(verb, then=lambda _: go(places.CANS, PICK))
 
     action = Action(words.KEEP_NEXT, keep if reading.found else None, key="keep")
     keypad = Keypad(

@@ -22,5 +22,5 @@ def how(coats: tuple[CoatNow, ...], wall_id: str, now_s: float, view: View) -> H
         facts.append(Fact(view.show("wait_s", coat.wait_s), words.WITH_TACKY))
     title = words.how_title(coat.wall.name, coat.step.name)
     small = words.how_small(when(dried.finished_at_s, now_s), when(dried.ready_at_s, now_s))
-    sheet = how_of(title, small, dried.working, view, tuple(facts))
-    return replace(sheet, note=words.HOW_NOTE)
+    sheet = how_of(title, small, dried.working, view)
+    return replace(sheet, answers=tuple(facts), note=words.HOW_NOTE)

@@ -5,7 +5,7 @@ import flet as ft
 from mobile.parts.notices import empty
 from mobile.parts.tap import Action
 from mobile.screens.coats.board import CoatsBoard
-from mobile.session.address import go, with_sheet
+from mobile.session.address import NEW, go, with_sheet
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import use_session
@@ -28,7 +28,7 @@ def First(walls: bool, *, key: str | None = None) -> ft.Control:
     session = use_session()
     demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
     if walls:
-        step = Action(words.FIRST_STEP, lambda: go(places.JOB, "steps", "new"), key="first step")
+        step = Action(words.FIRST_STEP, lambda: go(places.JOB, "steps", NEW), key="first step")
         return empty(words.NO_STEPS, words.NO_STEPS_MORE, step, demo)
-    measure = Action(words.MEASURE, lambda: go(places.WALLS, "new"), key="measure")
+    measure = Action(words.MEASURE, lambda: go(places.WALLS, NEW), key="measure")
     return empty(words.NO_WALLS, words.NO_WALLS_MORE, measure, demo)

@@ -1,7 +1,7 @@
 """The two upper buttons of the thumb's block: the next mix, and a can."""
 
 from mobile.parts.tap import Action
-from mobile.session.address import go
+from mobile.session.address import PICK, go
 from mobile.session.known import Known
 from mobile.session.mix import planned_next, start_planned
 from mobile.session.pots import under_way
@@ -18,7 +18,7 @@ def weigh_actions(session: Session, known: Known, view: View) -> tuple[Action, A
         await session.attempt(start_planned(session), then=lambda _: go(places.MIX, "weigh"))
 
     can = Action(
-        words.WEIGH_CAN, lambda: go(places.CANS, "pick"), words.SHORTEST_FIRST, key="weigh a can"
+        words.WEIGH_CAN, lambda: go(places.CANS, PICK), words.SHORTEST_FIRST, key="weigh a can"
     )
     pot, mix = under_way(known), planned_next(known)
     if pot:

@@ -14,7 +14,7 @@ from mobile.parts.page import header, screen
 from mobile.parts.schedule import Stop, schedule
 from mobile.parts.tap import Action
 from mobile.session import job as verbs
-from mobile.session.address import go
+from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
@@ -29,12 +29,12 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
     session, view = use_session(), use_view()
     shown, _ = ft.use_state(session.shown)
     if known.job is None:
-        begin = Action(words.BEGIN, lambda: go(places.JOB, "new"), key="begin")
+        begin = Action(words.BEGIN, lambda: go(places.JOB, NEW), key="begin")
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
         return empty(words.EMPTY, words.EMPTY_MORE, begin, demo)
     rename = Action(words.RENAME, lambda: go(places.JOB, "name"), key="rename")
     stops = stops_of(known, view)
-    add = Action(words.ADD_STEP, lambda: go(places.JOB, "steps", "new"), key="add step")
+    add = Action(words.ADD_STEP, lambda: go(places.JOB, "steps", NEW), key="add step")
     hung: list[ft.Control] = (
         [schedule(stops, lambda step: go(places.JOB, "steps", step))]
         if known.job.steps
@@ -44,7 +44,7 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
         header(known.job.name, "", outline_button(rename)),
         *hung,
         second_button(add),
-        tiles(drawers(session, known), view.text_ratio),
+        tiles(drawers(session, known), view.width, view.text_ratio),
         t.say(words.WHOLE if shown.whole else words.NOT_WHOLE, t.CAPTION, t.SOFT),
     ]
     return screen(rows)

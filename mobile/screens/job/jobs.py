@@ -10,7 +10,7 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session import job as verbs
-from mobile.session.address import go
+from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
 from mobile.session.forms import use_form
 from mobile.session.known import Known
@@ -38,7 +38,7 @@ def Jobs(known: Known, *, key: str | None = None) -> ft.Control:
     if lines:
         controls.append(rows(lines))
     controls.append(second_button(Action(places.DEMO, demo, words.DEMO_MORE, "demo")))
-    begin = Action(words.NEW_JOB, lambda: go(places.JOB, "new"), key="new job")
+    begin = Action(words.NEW_JOB, lambda: go(places.JOB, NEW), key="new job")
     return screen(controls, [main_button(begin)])
 
 

@@ -11,7 +11,7 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, Do
 from mobile.screens.mix.drawn import chip_of
 from mobile.screens.mix.outcome import came_out
-from mobile.session.address import go
+from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.mix import give_up, planned_next, start_planned
@@ -31,7 +31,7 @@ def Mixes(known: Known, *, key: str | None = None) -> ft.Control:
     """List the mixes; the main button weighs the next one, or carries on."""
     view, session = use_view(), use_session()
     whole, show_whole = ft.use_state(False)
-    pot, new = under_way(known), Action(words.NEW_MIX, lambda: go(places.MIX, "new"), key="new")
+    pot, new = under_way(known), Action(words.NEW_MIX, lambda: go(places.MIX, NEW), key=NEW)
     done = tuple(one for one in reversed(pots(known)) if one.ended and one.poured)
     if not (known.job_mixes or pot or done):
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
@@ -80,7 +80,7 @@ def main_action(known: Known, pot: Pot | None, start: Do) -> Action:
     mix = planned_next(known)
     if mix and mix.planned_g:
         return Action(words.weigh(mix.name, in_grams.whole(mix.planned_g)), start, key="weigh next")
-    return Action(words.NEW_MIX, lambda: go(places.MIX, "new"), key="new mix")
+    return Action(words.NEW_MIX, lambda: go(places.MIX, NEW), key="new mix")
 
 
 def where(pot: Pot) -> str:

@@ -114,4 +114,5 @@ def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
 def how(known: Known, over: OverPour, three: Answers, view: View) -> How:
     """Say how the three answers come about."""
     name = paint_of(known, over.paint).name
-    return how_of(name, "", (*over.working, *three.working), view)
+    paints = tuple(paint_of(known, part.paint).name for part in three.make.adds)
+    return how_of(name, "", (*over.working, *three.working), view, {"add_g": paints})

@@ -12,7 +12,7 @@ from mobile.screens.mix.restart import ScaleWentOff
 from mobile.screens.mix.room import narrowed
 from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
-from mobile.session.address import with_sheet
+from mobile.session.address import NEW, with_sheet
 from mobile.session.known import Known, found
 from mobile.session.pots import Pot, pot_by, under_way
 from mobile.session.view import VIEW, use_view
@@ -42,7 +42,7 @@ def recipes(known: Known, head: str, rest: str, how: bool) -> ft.Control:
     mix = found(known.mixes, head)
     if mix and rest == "weigh":
         return Start(known, mix, how, key=f"start {head}")
-    if mix or head == "new":
+    if mix or head == NEW:
         return Recipe(known, mix, how, key=f"recipe {head}")
     return Mixes(known, key="mixes")
 

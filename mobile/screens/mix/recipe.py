@@ -24,7 +24,7 @@ from mobile.screens.mix.recipe_form import (
 )
 from mobile.screens.mix.recipe_how import how
 from mobile.screens.mix.recipe_paints import asking, records_of, suggested
-from mobile.session.address import HOW, go
+from mobile.session.address import HOW, NEW, go
 from mobile.session.forms import Edit, use_form
 from mobile.session.how import use_how
 from mobile.session.known import Known
@@ -42,7 +42,7 @@ USES = tuple((use, said.capitalize()) for use, said in words.USES.items())
 def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = None) -> ft.Control:
     """Write a recipe; each part's share follows with each digit."""
     view, session = use_view(), use_session()
-    mix_id = mix.id if mix else "new"
+    mix_id = mix.id if mix else NEW
     form, edit, earlier = use_form(f"mix/{mix_id}", form_of(known, mix, view))
     looking, look = ft.use_state(-1)
     name = form.name.strip() or next_name(known)

@@ -10,7 +10,7 @@ from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, tap
 from mobile.screens.walls.drawn import dimensions, drawn_high, drawn_wide
-from mobile.session.address import go
+from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import use_session
@@ -28,7 +28,7 @@ END = ft.CrossAxisAlignment.END
 def Survey(known: Known, *, key: str | None = None) -> ft.Control:
     """List the walls; with none, say what to do first."""
     view, session = use_view(), use_session()
-    measure = Action(words.MEASURE, lambda: go(places.WALLS, "new"), key="measure")
+    measure = Action(words.MEASURE, lambda: go(places.WALLS, NEW), key="measure")
     if not known.job_walls:
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
         return empty(words.EMPTY, words.EMPTY_MORE, measure, demo)

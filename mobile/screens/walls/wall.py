@@ -16,7 +16,7 @@ from mobile.parts.tap import Action, grow
 from mobile.screens.walls.drawn import dimensions, drawn_wide
 from mobile.screens.walls.fields import measures, openings
 from mobile.screens.walls.form import WallForm, form_of
-from mobile.session.address import HOW, go
+from mobile.session.address import HOW, NEW, go
 from mobile.session.forms import use_form
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
@@ -36,7 +36,7 @@ def WallScreen(
 ) -> ft.Control:
     """Measure one wall; the answer follows each digit."""
     view, session = use_view(), use_session()
-    wall_id = wall.id if wall else "new"
+    wall_id = wall.id if wall else NEW
     form, edit, earlier = use_form(f"walls/{wall_id}", form_of(wall, view))
     outcome = outcome_of(known, form, view)
     name = form.name.strip() or next_name(known)
