@@ -47,7 +47,8 @@ def after(names: tuple[str, ...]) -> str:
 
 def rule(threshold: str) -> str:
     """Say the rule for openings."""
-    return f"Openings over {threshold} come off, smaller ones don't; change it in Job, Settings."
+    how = f"Openings over {threshold} come off, smaller ones don't; change it in Job, Settings."
+    return f"{how} They are drawn to size; where they sit is not measured."
 
 
 def spoken(name: str, width: str, heights: str, openings: int) -> str:
