@@ -8,6 +8,7 @@ from core.working import Step, Working, step
 
 WIDTH_M = 0.01, 500.0  # a strip beside a door to a hall
 HEIGHT_M = 0.0, 50.0  # 0 where a gable's side runs out
+HIGHER_M = 0.01, 50.0  # the higher side, or the one height
 OPENING_M = 0.01, 500.0  # a hatch to a shop front
 OPENINGS_COUNT = 1, 1000
 DEDUCTED_ABOVE_M2 = 0.0, 100.0
@@ -70,7 +71,7 @@ def _gross(wall: Wall) -> Step:
     require("width_m", wall.width_m, *WIDTH_M)
     require("left_height_m", wall.left_height_m, *HEIGHT_M)
     require("right_height_m", wall.right_height_m, *HEIGHT_M)
-    require("height_m", max(wall.left_height_m, wall.right_height_m), 0.01, HEIGHT_M[1])
+    require("height_m", max(wall.left_height_m, wall.right_height_m), *HIGHER_M)
     width, left, right = wall.width_m, wall.left_height_m, wall.right_height_m
     if left == right:
         formula = "{width_m} × {height_m}"

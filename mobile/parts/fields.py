@@ -11,6 +11,7 @@ from mobile import theme as t
 from mobile.parts.tap import awaited
 
 Typed = Callable[[str], Any]
+NAME_MOST = 40  # letters: a name has to stand on a screen beside a figure
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +52,8 @@ def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.Text
         label_style=t.style(t.NAME, t.SOFT),
         text_style=t.style(t.HEADING, t.TEXT, t.MEDIUM),
         keyboard_type=ft.KeyboardType.NUMBER if field.number else ft.KeyboardType.TEXT,
+        max_length=None if field.number else NAME_MOST,
+        counter=None if field.number else ft.Container(),  # no count, it just takes no more
         capitalization=None if field.number else ft.TextCapitalization.SENTENCES,
         autocorrect=not field.number,
         enable_suggestions=not field.number,

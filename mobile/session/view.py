@@ -5,9 +5,11 @@ from typing import Final
 
 import flet as ft
 
-from core.errors import Refused
+from core.errors import Refused, require
 from core.units import System, read, show, typed, unit_of
 from mobile.words.trouble import refused
+
+Limits = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,14 +29,20 @@ class View:
         """Read a quantity as this person types it; raise `Refused` if there is none."""
         return read(name, text, self.system)
 
-    def error(self, name: str, text: str) -> str:
-        """Say what is wrong with what was typed into a field; nothing while it is empty."""
+    def error(self, name: str, text: str, within: Limits | None = None) -> str:
+        """Say what is wrong with what was typed into a field; nothing while it is empty.
+
+        `within` are the least and the most that would do, in the unit of the name.
+        """
         if not text.strip():
             return ""
         try:
-            self.read(name, text)
+            value = self.read(name, text)
+            require(name, value, *within or (value, value))
         except Refused as refusal:
-            return refused(refusal, self.show)
+            limits = (refusal.low, refusal.high) if isinstance(refusal.value, str) else within
+            bounded = Refused(name, refusal.value, *limits or (refusal.low, refusal.high))
+            return refused(bounded, self.show)
         return ""
 
     def typed(self, name: str, value: float | None) -> str:

@@ -2,11 +2,14 @@
 
 import asyncio
 
+import pytest
+
 from core.units import System
 from mobile.screens.walls.place import WallsPlace
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.session.walls import job_area_m2
+from mobile.words import trouble
 from mobile.words import walls as words
 from tests.screens.seen import OnPlace, find, has, tap, write
 from tests.screens.seen import words as said
@@ -76,8 +79,46 @@ def test_nonsense_is_refused_beside_the_field_and_stays_typed() -> None:
         await write(screen, "width", "2")
         await write(screen, "left", "2")
         await door(screen, "3", "1")
-        assert any("Opening width: from" in line for line in said(screen))
+        assert "Opening width: from" in find(screen, "opening_width_m 0 1").error
         assert not find(screen, "keep").on_click
+
+    asyncio.run(story())
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "says"),
+    [
+        ("width", "0", "Width: from 0.01 m to 500.00 m"),
+        ("width", "-3", "Width: from 0.01 m to 500.00 m"),
+        ("left", "80", "Height: from 0.01 m to 50.00 m"),
+        ("opening_width_m 0 1", "3", "Opening width: from 0.01 m to 2.00 m"),
+        ("opening_count 0 3", "0", "How many: from 1 to 1000"),
+    ],
+)
+def test_a_measure_out_of_bounds_is_said_at_its_field_and_nowhere_else(
+    key: str, typed: str, says: str
+) -> None:
+    async def story() -> None:
+        _, screen = new()
+        await write(screen, "width", "2")
+        await write(screen, "left", "2")
+        await door(screen, "0.8", "1.82")
+        await write(screen, key, typed)
+        assert find(screen, key).error == says
+        assert says not in said(screen)
+        assert find(screen, "keep").on_click is None
+
+    asyncio.run(story())
+
+
+def test_openings_that_each_fit_and_together_do_not_are_said_for_the_wall() -> None:
+    async def story() -> None:
+        _, screen = new()
+        await write(screen, "width", "2")
+        await write(screen, "left", "2")
+        await door(screen, "1.5", "1.5")
+        await write(screen, "opening_count 0 3", "2")
+        assert trouble.SENTENCES["openings_m2"] in said(screen)
 
     asyncio.run(story())
 

@@ -10,9 +10,9 @@ from mobile.parts.buttons import outline_button, second_button
 from mobile.parts.choice import segmented
 from mobile.parts.fields import Field, Fields
 from mobile.parts.tap import Action
-from mobile.screens.walls.form import ONE, TWO, WallForm
+from mobile.screens.walls.form import ONE, TWO, WallForm, limits
 from mobile.session.forms import Edit
-from mobile.session.view import View
+from mobile.session.view import Limits, View
 from mobile.words import walls as words
 
 HEIGHTS = ((ONE, words.ONE_HEIGHT), (TWO, words.TWO_HEIGHTS))
@@ -30,9 +30,10 @@ def measures(form: WallForm, edit: Edit[WallForm], view: View) -> ft.Control:
         edit(lambda now: replace(now, **{name: text}))  # type: ignore[arg-type]
 
     def field(name: str, label: str, quantity: str, text: str) -> Field:
-        return Field(name, view.label(label, quantity), text, view.error(quantity, text))
+        wrong = view.error(quantity, text, within[quantity])
+        return Field(name, view.label(label, quantity), text, wrong)
 
-    one = form.heights == ONE
+    one, within = form.heights == ONE, limits(form, view)
     heights = [field("left", words.HEIGHT, "height_m", form.left)]
     if not one:
         heights = [
@@ -66,11 +67,14 @@ def openings(form: WallForm, edit: Edit[WallForm], view: View) -> list[ft.Contro
     def add() -> None:
         edit(lambda now: replace(now, openings=(*now.openings, NEW_OPENING)))
 
-    boards = [_opening(at, row, change, view) for at, row in enumerate(form.openings)]
+    within = limits(form, view)
+    boards = [_opening(at, row, change, view, within) for at, row in enumerate(form.openings)]
     return [*boards, second_button(Action(words.ADD_OPENING, add, key="add opening"))]
 
 
-def _opening(at: int, row: Row, change: Change, view: View) -> ft.Control:
+def _opening(
+    at: int, row: Row, change: Change, view: View, within: dict[str, Limits]
+) -> ft.Control:
     def typed(name: str, text: str) -> None:
         place = int(name.rpartition(" ")[2])
         change(at, lambda now: ((*now[:place], text, *now[place + 1 :]),))
@@ -80,7 +84,7 @@ def _opening(at: int, row: Row, change: Change, view: View) -> ft.Control:
             f"{name} {at} {place}",
             label if name == "name" else view.label(label, name),
             text,
-            "" if name == "name" else view.error(name, text),
+            "" if name == "name" else view.error(name, text, within[name]),
             number=name != "name",
         )
         for place, (name, label, text) in enumerate(zip(NAMES, LABELS, row, strict=True))

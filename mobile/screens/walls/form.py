@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 
 from core.errors import Refused
+from core.walls.area import HEIGHT_M, HIGHER_M, OPENING_M, OPENINGS_COUNT, WIDTH_M
 from core.walls.shape import Opening
 from core.walls.shape import Wall as Shape
-from mobile.session.view import View
+from mobile.session.view import Limits, View
 from mobile.store.records import Wall
 from mobile.words import walls as words
 
@@ -30,6 +31,26 @@ class WallForm:
         left_m = view.read("height_m" if one else "left_height_m", self.left)
         right_m = left_m if one else view.read("right_height_m", self.right)
         return Shape(width_m, left_m, right_m, tuple(_opening(o, view) for o in self.openings))
+
+
+def limits(form: WallForm, view: View) -> dict[str, Limits]:
+    """Give the least and the most for each measure: an opening is no larger than its wall."""
+    heights = (form.left,) if form.heights == ONE else (form.left, form.right)
+    return {
+        "width_m": WIDTH_M,
+        "height_m": HIGHER_M,
+        "left_height_m": HEIGHT_M,
+        "right_height_m": HEIGHT_M,
+        "opening_width_m": (OPENING_M[0], _largest("width_m", (form.width,), view)),
+        "opening_height_m": (OPENING_M[0], _largest("height_m", heights, view)),
+        "opening_count": OPENINGS_COUNT,
+    }
+
+
+def _largest(name: str, texts: tuple[str, ...], view: View) -> float:
+    """Read the largest of some lengths; what can't be read yet sets no limit."""
+    read = [view.read(name, text) for text in texts if text.strip() and not view.error(name, text)]
+    return max((length for length in read if length >= OPENING_M[0]), default=OPENING_M[1])
 
 
 def _opening(row: tuple[str, ...], view: View) -> Opening:

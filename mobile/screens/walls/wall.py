@@ -1,6 +1,7 @@
 """One wall: what is typed of it, its drawing, its square metres."""
 
 from dataclasses import replace
+from math import inf
 
 import flet as ft
 
@@ -15,13 +16,13 @@ from mobile.parts.sheet import How
 from mobile.parts.tap import Action, grow
 from mobile.screens.walls.drawn import dimensions, drawn_wide
 from mobile.screens.walls.fields import measures, openings
-from mobile.screens.walls.form import WallForm, form_of
+from mobile.screens.walls.form import WallForm, form_of, limits
 from mobile.session.address import HOW, NEW, go
 from mobile.session.forms import use_form
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session
-from mobile.session.view import View, use_view
+from mobile.session.view import Limits, View, use_view
 from mobile.session.walls import area_of, keep_wall, next_name, remove_wall
 from mobile.store.records import Wall
 from mobile.words import places, trouble
@@ -74,12 +75,18 @@ def outcome_of(known: Known, form: WallForm, view: View) -> PaintedArea | Refuse
         return refusal
 
 
+def fits(refusal: Refused, within: dict[str, Limits]) -> bool:
+    """Tell whether each field by itself would do: then it is the wall as a whole that won't."""
+    low, high = within.get(refusal.name, (-inf, inf))
+    return not isinstance(refusal.value, str) and low <= refusal.value <= high
+
+
 def answer(
     name: str, outcome: PaintedArea | Refused, form: WallForm, view: View, wall_id: str
 ) -> list[ft.Control]:
     """Show the square metres and the drawing; where all is typed and can't be, say why."""
     if isinstance(outcome, Refused):
-        if isinstance(outcome.value, str):
+        if isinstance(outcome.value, str) or not fits(outcome, limits(form, view)):
             return []  # the field says it
         return [t.say(trouble.refused(outcome, view.show), t.NAME, t.CAUTION)]
     shape = form.shape(view)
