@@ -59,7 +59,7 @@ def in_words(formula: str) -> str:
     >>> in_words("max({net_g} × {band_ratio}, 1)")
     'the larger of {net_g} × {band_ratio} and 1'
     """
-    return LARGER.sub(r"the larger of \1 and \2", formula)
+    return LARGER.sub(r"the larger of \1 and \2", formula).replace("∛", "cube root of ")
 
 
 def source_of(source: str) -> str:
