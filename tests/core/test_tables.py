@@ -11,17 +11,22 @@ from pathlib import Path
 import pytest
 
 from core.cans.ledger import balance, gap, speak_above
+from core.cans.price import Size, worth
 from core.cans.weighing import fill, net, tare_from_unopened, volume
+from core.coats.need import Coats, HoldUp, Kit, need
+from core.coats.rate import area_for, rate_of_film, rate_of_spreading
 from core.coats.schedule import PlannedStep, next_step, require_schedule
 from core.errors import Refused, require
+from core.mixing.loads import loads
 from core.mixing.over_pour import answers
 from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
 from core.mixing.scale import band_g, on_step_g, shown_g, steps_count
 from core.mixing.weigh_out import Plan, Pour, next_pour, offset_after_restart, over, poured_g
-from core.paints.blend import blend
+from core.paints.blend import blend, solids
 from core.paints.recipe import Part, require_recipe, shares
 from core.units import System, number, read, show, typed, unit_of
+from core.waits.hand_over import PairWait, Task, hand_over
 from core.waits.pair import Wait, after, state
 from core.walls.area import painted_area
 from core.walls.shape import Opening, Wall
@@ -46,6 +51,8 @@ NAMES = {
             next_step,
         ),
         *(next_step, require_schedule, read, show, number, typed, unit_of, require, tuple),
+        *(Coats, HoldUp, Kit, PairWait, Size, Task),
+        *(need, loads, worth, solids, area_for, rate_of_film, rate_of_spreading, hand_over),
         *(str, range),
     )
 } | {"nan": nan, "inf": inf}

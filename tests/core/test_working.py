@@ -17,11 +17,19 @@ STEP_NAMES = {
     *("factor_ratio", "add_g", "total_g", "extra_g", "extra_price"),
     *("planned_ratio", "share_ratio", "lost_g", "lost_price"),
     *("paint_g", "tare_g", "full_ratio", "poured_since_g", "should_be_g", "gap_g", "speak_above_g"),
+    *("wft_um", "rate_g_m2", "wall_g", "kept_g", "kit_m2", "kit_g", "need_g", "need_l"),
+    *("load_g", "batch_g", "price_per_g", "solids_ratio", "hand_over_s"),
     *("label_ready_at_s", "ready_at_s", "late_at_s"),
 }
 AS_PYTHON = {"×": "*", "÷": "/", "−": "-", "²": "**2", "³": "**3", "∛": "cbrt", "π": "pi"}
-AS_PYTHON["≤"] = "<="
-MATHS = {"max": max, "pi": math.pi, "cbrt": lambda x: x ** (1 / 3), "__builtins__": {}}
+AS_PYTHON |= {"≤": "<=", "⌈": "ceil(", "⌉": ")"}
+MATHS = {
+    "max": max,
+    "ceil": math.ceil,
+    "pi": math.pi,
+    "cbrt": lambda x: x ** (1 / 3),
+    "__builtins__": {},
+}
 
 
 def workings() -> Iterator[Working]:

@@ -1,0 +1,63 @@
+"""What a gram of a paint is worth, from the sizes of can that it is sold in."""
+
+from dataclasses import dataclass
+
+from core.errors import require
+from core.paints.blend import DENSITY_G_ML, ML_PER_L
+from core.working import Working, step
+
+SIZES_COUNT = 1, 20
+SIZE_L = 0.001, 1000.0
+PRICE = 0.0, 1e9
+CHEAPEST = "this project"
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """A can as it is sold: litres on the label, its price in any one currency's smallest unit."""
+
+    label_l: float
+    price_minor: float
+
+
+@dataclass(frozen=True, slots=True)
+class Worth:
+    """What a gram is worth, in the unit of the prices."""
+
+    price_per_g: float
+    working: Working
+
+
+def worth(sizes: tuple[Size, ...], density_g_ml: float) -> Worth:
+    """Find what a gram is worth at the size that is cheapest by the litre.
+
+    Parameters
+    ----------
+    sizes
+        1 to 20 sizes, 0.001 to 1000 L, prices 0 to 1e9.
+    density_g_ml
+        Of the paint, g/mL, 0.5 to 3.
+
+    Returns
+    -------
+        The price of a gram, with its working.
+
+    Source: this project's planning model: what is spoilt is replaced at the best price.
+
+    >>> round(worth((Size(0.25, 1480.0), Size(1.0, 4700.0)), 1.14).price_per_g, 4)
+    4.1228
+    """
+    require("sizes_count", len(sizes), *SIZES_COUNT)
+    require("density_g_ml", density_g_ml, *DENSITY_G_ML)
+    for size in sizes:
+        require("size_l", size.label_l, *SIZE_L)
+        require("price_minor", size.price_minor, *PRICE)
+    best = min(sizes, key=lambda size: size.price_minor / size.label_l)
+    price_per_g = best.price_minor / best.label_l / density_g_ml / ML_PER_L
+    inputs = {
+        "price_minor": best.price_minor,
+        "label_l": best.label_l,
+        "density_g_ml": density_g_ml,
+    }
+    formula = "{price_minor} ÷ {label_l} ÷ {density_g_ml} ÷ 1000"
+    return Worth(price_per_g, (step("price_per_g", formula, price_per_g, CHEAPEST, **inputs),))
