@@ -2,6 +2,7 @@
 
 import re
 
+ROOT = chr(0x221B)  # a sign that core writes and the font lacks
 LARGER = re.compile(r"max\((.+), ([^,]+)\)")
 NAMES = {
     "add_g": "To add",
@@ -59,7 +60,7 @@ def in_words(formula: str) -> str:
     >>> in_words("max({net_g} × {band_ratio}, 1)")
     'the larger of {net_g} × {band_ratio} and 1'
     """
-    return LARGER.sub(r"the larger of \1 and \2", formula).replace("∛", "cube root of ")
+    return LARGER.sub(r"the larger of \1 and \2", formula).replace(ROOT, "cube root of ")
 
 
 def source_of(source: str) -> str:
