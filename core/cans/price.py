@@ -17,7 +17,7 @@ class Size:
     """A can as it is sold: litres on the label, its price in any one currency's smallest unit."""
 
     label_l: float
-    price_minor: float
+    price: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,13 +51,13 @@ def worth(sizes: tuple[Size, ...], density_g_ml: float) -> Worth:
     require("density_g_ml", density_g_ml, *DENSITY_G_ML)
     for size in sizes:
         require("size_l", size.label_l, *SIZE_L)
-        require("price_minor", size.price_minor, *PRICE)
-    best = min(sizes, key=lambda size: size.price_minor / size.label_l)
-    price_per_g = best.price_minor / best.label_l / density_g_ml / ML_PER_L
+        require("price", size.price, *PRICE)
+    best = min(sizes, key=lambda size: size.price / size.label_l)
+    price_per_g = best.price / best.label_l / density_g_ml / ML_PER_L
     inputs = {
-        "price_minor": best.price_minor,
+        "price": best.price,
         "label_l": best.label_l,
         "density_g_ml": density_g_ml,
     }
-    formula = "{price_minor} ÷ {label_l} ÷ {density_g_ml} ÷ 1000"
+    formula = "{price} ÷ {label_l} ÷ {density_g_ml} ÷ 1000"
     return Worth(price_per_g, (step("price_per_g", formula, price_per_g, CHEAPEST, **inputs),))

@@ -101,7 +101,7 @@ def rate_of_spreading(spread_m2_l: float, density_g_ml: float, loss_ratio: float
     return Rate(g_m2, (step("rate_g_m2", formula, g_m2, LOSSES, **inputs),))
 
 
-def area_for(net_g: float, g_m2: float) -> float:
+def goes_over_m2(net_g: float, g_m2: float) -> float:
     """Find how much wall an amount of paint goes over in one coat.
 
     Parameters
@@ -117,7 +117,7 @@ def area_for(net_g: float, g_m2: float) -> float:
 
     Source: definition of the spreading rate, ISO 4618.
 
-    >>> round(area_for(528.5, 100.790514), 2)
+    >>> round(goes_over_m2(528.5, 100.790514), 2)
     5.24
     """
     require("net_g", net_g, 0.0, 1e6)

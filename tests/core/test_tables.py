@@ -14,7 +14,7 @@ from core.cans.ledger import balance, gap, speak_above
 from core.cans.price import Size, worth
 from core.cans.weighing import fill, net, tare_from_unopened, volume
 from core.coats.need import Coats, HoldUp, Kit, need
-from core.coats.rate import area_for, rate_of_film, rate_of_spreading
+from core.coats.rate import goes_over_m2, rate_of_film, rate_of_spreading
 from core.coats.schedule import PlannedStep, next_step, require_schedule
 from core.errors import Refused, require
 from core.mixing.loads import loads
@@ -52,7 +52,7 @@ NAMES = {
         ),
         *(next_step, require_schedule, read, show, number, typed, unit_of, require, tuple),
         *(Coats, HoldUp, Kit, PairWait, Size, Task),
-        *(need, loads, worth, solids, area_for, rate_of_film, rate_of_spreading, hand_over),
+        *(need, loads, worth, solids, goes_over_m2, rate_of_film, rate_of_spreading, hand_over),
         *(str, range),
     )
 } | {"nan": nan, "inf": inf}
