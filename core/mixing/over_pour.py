@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 
 from core.errors import Refused, require
+from core.mixing.plan import Plan, Pour
 from core.mixing.portions import Portion
-from core.mixing.weigh_out import Plan, Pour, over
+from core.mixing.weigh_out import over
 from core.working import Step, Working, step
 
 PRICE_PER_G = 0.0, 1e6  # in any money, minor units or not

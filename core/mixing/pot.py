@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from math import pi
 
 from core.errors import require
+from core.mixing.plan import Pour
 from core.mixing.portions import Portion
-from core.mixing.weigh_out import Pour
 from core.paints.blend import DENSITY_G_ML, ML_PER_L
 from core.working import Working, step
 

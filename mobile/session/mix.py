@@ -5,7 +5,8 @@ from dataclasses import replace
 from core.errors import require
 from core.mixing.over_pour import Make
 from core.mixing.portions import Portion, portions, pouring_order
-from core.mixing.weigh_out import Restart, offset_after_restart, poured_g
+from core.mixing.restart import Restart, offset_after_restart
+from core.mixing.weigh_out import poured_g
 from core.paints.recipe import shares
 from core.units import typed
 from mobile import clock

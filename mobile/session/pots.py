@@ -4,8 +4,9 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from core.mixing.over_pour import Answers, answers
+from core.mixing.plan import Plan, Pour
 from core.mixing.portions import Portion
-from core.mixing.weigh_out import OverPour, Plan, Pour, Target, next_pour, over
+from core.mixing.weigh_out import OverPour, Target, next_pour, over
 from mobile.session.known import Known
 from mobile.store.records import (
     Entry,

@@ -13,17 +13,12 @@ from hypothesis import strategies as st
 
 from core.errors import Refused
 from core.mixing.over_pour import answers
+from core.mixing.plan import Plan, Pour
 from core.mixing.portions import Portion, portions, pouring_order
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
+from core.mixing.restart import offset_after_restart
 from core.mixing.scale import band_g, shown_g, steps_count
-from core.mixing.weigh_out import (
-    Plan,
-    Pour,
-    next_pour,
-    offset_after_restart,
-    over,
-    poured_g,
-)
+from core.mixing.weigh_out import next_pour, over, poured_g
 from core.paints.blend import blend
 from core.paints.recipe import Part, shares
 

@@ -7,8 +7,9 @@ import pytest
 linprog = pytest.importorskip("scipy.optimize").linprog
 
 from core.mixing.over_pour import answers  # noqa: E402
+from core.mixing.plan import Plan, Pour  # noqa: E402
 from core.mixing.portions import Portion  # noqa: E402
-from core.mixing.weigh_out import Plan, Pour, over  # noqa: E402
+from core.mixing.weigh_out import over  # noqa: E402
 
 SAME_G = 1e-6  # the solver's own tolerance, on batches of up to 3 kg
 

@@ -19,10 +19,12 @@ from core.coats.schedule import PlannedStep, next_step, require_schedule
 from core.errors import Refused, require
 from core.mixing.loads import loads
 from core.mixing.over_pour import answers
+from core.mixing.plan import Plan, Pour, each_in_cup_g, targets_g
 from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
+from core.mixing.restart import offset_after_restart
 from core.mixing.scale import band_g, on_step_g, shown_g, steps_count
-from core.mixing.weigh_out import Plan, Pour, next_pour, offset_after_restart, over, poured_g
+from core.mixing.weigh_out import next_pour, over, poured_g
 from core.paints.blend import blend, solids
 from core.paints.recipe import Part, require_recipe, shares
 from core.units import System, number, read, show, typed, unit_of
@@ -52,7 +54,18 @@ NAMES = {
         ),
         *(next_step, require_schedule, read, show, number, typed, unit_of, require, tuple),
         *(Coats, HoldUp, Kit, PairWait, Size, Task),
-        *(need, loads, worth, solids, goes_over_m2, rate_of_film, rate_of_spreading, hand_over),
+        *(
+            need,
+            each_in_cup_g,
+            targets_g,
+            loads,
+            worth,
+            solids,
+            goes_over_m2,
+            rate_of_film,
+            rate_of_spreading,
+            hand_over,
+        ),
         *(str, range),
     )
 } | {"nan": nan, "inf": inf}

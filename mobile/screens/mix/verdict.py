@@ -3,7 +3,9 @@
 from dataclasses import dataclass, replace
 
 from core.errors import Refused
-from core.mixing.weigh_out import Pour, Restart, Target
+from core.mixing.plan import Pour
+from core.mixing.restart import Restart
+from core.mixing.weigh_out import Target
 from mobile.parts.boards import State
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known

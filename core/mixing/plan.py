@@ -1,0 +1,91 @@
+"""What is to be in a cup, and what went into it."""
+
+from dataclasses import dataclass
+
+from core.errors import require
+from core.mixing.portions import Portion
+from core.mixing.scale import READING_G, SCALE_STEP_G
+
+FACTOR_RATIO = 1.0, 100.0  # an over-pour only ever makes a batch bigger
+NET_G = 0.0, 1e5
+PORTIONS_COUNT = 1, 24
+DUST_G = 1e-6  # sums of decimal readings are off by less; no scale shows as little
+
+
+@dataclass(frozen=True, slots=True)
+class Pour:
+    """So many grams of one paint went into the cup."""
+
+    paint: str
+    net_g: float
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What is to be in the cup: portions in pouring order, all times `factor_ratio`.
+
+    `offset_g` is what the scale reads before anything is poured: 0 for a tared cup. With
+    `tared_each` the scale is set to zero before each part, and reads that part alone.
+    """
+
+    portions: tuple[Portion, ...]
+    factor_ratio: float = 1.0
+    scale_step_g: float = 0.1
+    offset_g: float = 0.0
+    tared_each: bool = False
+
+
+def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
+    """Find how much of each portion's paint is in the cup; refuse what nobody can weigh out.
+
+    Parameters
+    ----------
+    plan
+        1 to 24 different paints, each a step of the scale or more; factor 1 to 100; step 0.01
+        to 10 g; offset -100 000 to 100 000 g.
+    poured
+        What went into the cup so far, each 0 to 100 000 g; only paints of the plan.
+
+    Returns
+    -------
+        Net mass, g, one a portion.
+
+    Source: conservation of mass.
+
+    >>> each_in_cup_g(Plan((Portion("yellow", 19.3),)), (Pour("yellow", 9.0), Pour("yellow", 1.0)))
+    (10.0,)
+    """
+    paints = [portion.paint for portion in plan.portions]
+    require("portions_count", len(paints), *PORTIONS_COUNT)
+    require("different_paints_count", len(set(paints)), len(paints), len(paints))
+    require("factor_ratio", plan.factor_ratio, *FACTOR_RATIO)
+    require("offset_g", plan.offset_g, *READING_G)
+    require("scale_step_g", plan.scale_step_g, *SCALE_STEP_G)
+    for portion in plan.portions:
+        require("portion_g", portion.net_g, plan.scale_step_g - DUST_G, NET_G[1])
+    for pour in poured:
+        require("net_g", pour.net_g, *NET_G)
+    strays = sum(pour.paint not in paints for pour in poured)
+    require("unplanned_paints_count", strays, 0, 0)
+    return tuple(sum((p.net_g for p in poured if p.paint == paint), 0.0) for paint in paints)
+
+
+def targets_g(plan: Plan) -> tuple[float, ...]:
+    """Find what each portion is to weigh in the end.
+
+    Parameters
+    ----------
+    plan
+        1 to 24 portions and a factor of 1 to 100.
+
+    Returns
+    -------
+        g, one a portion.
+
+    Source: the recipe.
+
+    >>> targets_g(Plan((Portion("yellow", 20.0),), factor_ratio=1.5))
+    (30.0,)
+    """
+    require("factor_ratio", plan.factor_ratio, *FACTOR_RATIO)
+    return tuple(portion.net_g * plan.factor_ratio for portion in plan.portions)

@@ -1,0 +1,78 @@
+"""What is left of a weigh-out when the scale went off in the middle of it."""
+
+from dataclasses import dataclass
+
+from core.errors import Refused, require
+from core.mixing.plan import DUST_G, NET_G, Plan, Pour, each_in_cup_g
+from core.mixing.scale import READING_G, band_g
+from core.working import Working, step
+
+PRACTICE = "weighing by difference, common practice, no published source"
+
+
+@dataclass(frozen=True, slots=True)
+class Restart:
+    """How far the scale is off zero now, and what was poured and never logged."""
+
+    offset_g: float
+    missed_g: float
+    working: Working
+
+
+def offset_after_restart(
+    plan: Plan, poured: tuple[Pour, ...], reads_g: float, cup_g: float | None
+) -> Restart:
+    """Find how far the scale is off zero after it went off, and what the log missed.
+
+    If the scale shows the last running total, it kept its zero; if next to nothing, it was
+    switched on under the full cup. Else it shows cup and paint: the cup's own weight then says
+    what is in it, or, where nobody knows that, the log is believed.
+
+    Parameters
+    ----------
+    plan
+        As it was before the scale went off.
+    poured
+        What was logged.
+    reads_g
+        What it shows with the cup back on it, g, -100 000 to 100 000; not less than cup and log
+        by more than a step and the bands of what was poured.
+    cup_g
+        The empty cup, g, 0 to 100 000; None if nobody weighed it.
+
+    Returns
+    -------
+        The new offset, g, and what was poured of the part under way and not logged, g.
+
+    Source: weighing by difference, common practice, no published source.
+
+    >>> going = Plan((Portion("yellow", 110.2), Portion("orange", 58.0)))
+    >>> restart = offset_after_restart(going, (Pour("yellow", 110.2),), reads_g=163.7, cup_g=21.4)
+    >>> restart.offset_g, restart.missed_g
+    (21.4, 32.1)
+    """
+    require("reads_g", reads_g, *READING_G)
+    in_cup_g = sum(each_in_cup_g(plan, poured))
+    near_g = plan.scale_step_g + DUST_G
+    if abs(reads_g - plan.offset_g - in_cup_g) <= near_g:
+        was_g = plan.offset_g
+        kept = step("offset_g", "{offset_before_g}", was_g, PRACTICE, offset_before_g=was_g)
+        return Restart(was_g, 0.0, (kept,))
+    if cup_g is None or abs(reads_g) <= near_g:
+        off_g = round(reads_g - in_cup_g, 6)
+        formula = "{reads_g} − {in_cup_g}"
+        off = step("offset_g", formula, off_g, PRACTICE, reads_g=reads_g, in_cup_g=in_cup_g)
+        return Restart(off_g, 0.0, (off,))
+    require("cup_g", cup_g, *NET_G)
+    slack_g = sum(band_g(pour.net_g, plan.scale_step_g) for pour in poured)
+    if reads_g < cup_g + in_cup_g - slack_g - near_g:
+        raise Refused("reads_g", reads_g, round(cup_g + in_cup_g, 6), READING_G[1])
+    net_g = round(reads_g - cup_g, 6)
+    missed_g = round(net_g - in_cup_g, 6)
+    beyond = {"net_g": net_g, "in_cup_g": in_cup_g}
+    working = (
+        step("net_g", "{reads_g} − {cup_g}", net_g, PRACTICE, reads_g=reads_g, cup_g=cup_g),
+        step("missed_g", "{net_g} − {in_cup_g}", missed_g, PRACTICE, **beyond),
+        step("offset_g", "{cup_g}", cup_g, PRACTICE, cup_g=cup_g),
+    )
+    return Restart(cup_g, missed_g if missed_g > near_g else 0.0, working)
