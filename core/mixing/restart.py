@@ -46,6 +46,7 @@ def offset_after_restart(
 
     Source: weighing by difference, common practice, no published source.
 
+    >>> from core.mixing.portions import Portion
     >>> going = Plan((Portion("yellow", 110.2), Portion("orange", 58.0)))
     >>> restart = offset_after_restart(going, (Pour("yellow", 110.2),), reads_g=163.7, cup_g=21.4)
     >>> restart.offset_g, restart.missed_g

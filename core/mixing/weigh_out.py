@@ -59,6 +59,7 @@ def next_pour(plan: Plan, poured: tuple[Pour, ...]) -> Target | None:
 
     Source: weighing by running total and a band of 1 %, common practice, no published source.
 
+    >>> from core.mixing.portions import Portion
     >>> ember = Plan((Portion("yellow", 19.3), Portion("orange", 58.0), Portion("medium", 154.7)))
     >>> target = next_pour(ember, (Pour("yellow", 19.3),))
     >>> target.paint, target.reads_g, target.low_g, target.high_g
@@ -89,6 +90,7 @@ def poured_g(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> float:
 
     Source: weighing by running total, common practice, no published source.
 
+    >>> from core.mixing.portions import Portion
     >>> ember = Plan((Portion("yellow", 19.3), Portion("orange", 58.0)))
     >>> poured_g(ember, (Pour("yellow", 19.3),), reads_g=81.9)
     62.6
@@ -119,6 +121,7 @@ def over(plan: Plan, poured: tuple[Pour, ...], kept: tuple[str, ...] = ()) -> Ov
 
     Source: a band of 1 %, common practice, no published source.
 
+    >>> from core.mixing.portions import Portion
     >>> ember = Plan((Portion("yellow", 19.3), Portion("orange", 58.0)))
     >>> over(ember, (Pour("yellow", 19.3), Pour("orange", 62.6))).over_g
     4.6
