@@ -1,6 +1,7 @@
 """The commands: `python -m mobile` runs the app, `build` makes its site, `serve` serves one."""
 
 import argparse
+import os
 import re
 import sys
 import webbrowser
@@ -10,6 +11,8 @@ from mobile.pwa import serve, site
 from mobile.pwa.packages import Unfit
 from mobile.pwa.site import Made
 
+LAST_PORT = 65535
+PORT = 47365  # always the same: a browser's data belong to an address with its port
 HERE = Path(__file__).parents[1] / ".build" / "site"
 
 
@@ -34,6 +37,11 @@ def main() -> int:
     except Unfit as problem:
         sys.stderr.write(f"{problem}\n")
         return 1
+    except BrokenPipeError:  # `| head` has read enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    except OSError as problem:
+        sys.stderr.write(f"{problem.filename or asked.command}: {problem.strerror}.\n")
+        return 1
     except KeyboardInterrupt:
         tell("")
     return 0
@@ -43,7 +51,10 @@ def arguments() -> argparse.Namespace:
     """Read the command line; on nonsense argparse says so and ends with 2."""
     port = argparse.ArgumentParser(add_help=False)
     port.add_argument(
-        "--port", type=int, default=0, help="the port to serve on (default: a free one)"
+        "--port",
+        type=port_number,
+        default=PORT,
+        help=f"the port to serve on (default: {PORT}; a browser keeps a book for each)",
     )
     parser = argparse.ArgumentParser(
         prog="python -m mobile",
@@ -68,6 +79,13 @@ def arguments() -> argparse.Namespace:
     again = commands.add_parser("serve", help="serve a site made before", parents=[port])
     again.add_argument("--dir", type=Path, default=HERE, help="its folder (default: .build/site)")
     return parser.parse_args()
+
+
+def port_number(text: str) -> int:
+    """Read a port."""
+    if not text.isascii() or not text.isdigit() or int(text) > LAST_PORT:
+        raise argparse.ArgumentTypeError(f"{text!r} is no port: 1 to {LAST_PORT}, or 0 for any")
+    return int(text)
 
 
 def base(text: str) -> str:
@@ -98,8 +116,8 @@ def served(folder: Path, port: int, *, browser: bool) -> None:
     """Serve until Ctrl-C."""
     with serve.serving(folder.resolve(), port) as (server, address):
         tell(f"Serving {address} (Ctrl-C ends it)")
-        if browser:
-            webbrowser.open(address)
+        if browser and not webbrowser.open(address):
+            tell("No browser was found: open this address in one.")
         server.serve_forever()
 
 

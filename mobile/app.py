@@ -71,12 +71,13 @@ def App(session: Session, phone_ratio: float, still: bool = False) -> ft.Control
     use_look(known, phone_ratio, still)
     pot = weighing(known, route)
     place, _at = place_of(route)
-    wide = size[0] >= t.WIDE and pot is None
+    wide = size[0] >= t.WIDE and size[1] >= t.TALL and pot is None
     if place != words.JOB:
         seen.other = place
     here = (seen.other, words.JOB) if wide else (place,)
     pad = at_keypad(route) and not wide
     view = view_of(known, size, size[0], phone_ratio)
+    use_room(session, route, view)
     look_again(seen, known, route, here, view)
     return SESSION(session, lambda: frame(seen, here, pot, pad, view))
 
@@ -118,6 +119,12 @@ def use_look(known: Known, ratio: float, still: bool) -> None:
     if t.LOOK.default_value.text_ratio != ratio:  # what is drawn now asks for it already
         t.LOOK.default_value.text_ratio = ratio
     ft.use_effect(lambda: t.dress(page, t.look_of(look), ratio, still), [look, ratio, still])
+
+
+def use_room(session: Session, route: str, view: View) -> None:
+    """Where there is little room, what was told gives way on the next screen."""
+    short = view.height / view.text_ratio < t.SHORT
+    ft.use_effect(lambda: session.hush_if_read() if short else None, [route])
 
 
 def look_again(seen: Seen, known: Known, route: str, here: tuple[str, ...], view: View) -> None:

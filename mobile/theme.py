@@ -120,6 +120,8 @@ ANSWER, STATE, CAN, TYPED, READS = 36, 44, 86, 144, 176
 # Spacing and heights; heights are minimums.
 MARGIN, GAP, HEADER = 16, 8, 20  # side of the page, between boards, side of a header
 BAR, RAIL, WIDE = 76, 104, 900
+TALL = 560  # a phone on its side is wide, but has no room for two panes
+SHORT = 480  # height at the usual text size below which a line of words is in the way
 TARGET, BUTTON, MAIN = 48, 52, 68
 BOARD_RADIUS, BUTTON_RADIUS, KEY_RADIUS, HOW_RADIUS = 20, 18, 16, 14
 PANE, PANE_PADDING = 424, 24

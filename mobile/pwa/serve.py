@@ -83,7 +83,9 @@ def serving(folder: Path, port: int = 0) -> Iterator[tuple[http.server.Threading
         server = http.server.ThreadingHTTPServer((HOST, port), serve)
     except OSError as problem:
         raise Unfit(
-            f"Port {port} can't be used ({problem.strerror}).", "Choose another with --port."
+            f"Port {port} can't be used ({problem.strerror}).",
+            f"If the app runs there already, open http://{HOST}:{port}{base};"
+            " or choose another with --port: each has a book of its own.",
         ) from problem
     with server:
         yield server, f"http://{HOST}:{server.server_port}{base}"

@@ -52,6 +52,7 @@ def build(
     Unfit
         A package or a folder is not as expected; the message says the mend.
     """
+    require_ours(into)
     files = whole(base, tell, root)
     tell("Writing and measuring")
     replace(into, files, stamp(base, root))
@@ -133,10 +134,17 @@ def fresh(folder: Path, base: str, root: Path = ROOT) -> bool:
     )
 
 
-def replace(into: Path, files: dict[str, bytes], stamped: str) -> None:
-    """Write a folder of files beside the old one, then put it in its place."""
+def require_ours(into: Path) -> None:
+    """Refuse to replace what is no site."""
+    if into.exists() and not into.is_dir():
+        raise Unfit(f"{into} is a file.", "Choose an empty or new folder.")
     if into.exists() and any(into.iterdir()) and not (into / "sw.js").exists():
         raise Unfit(f"{into} holds something else than a site.", "Choose an empty or new folder.")
+
+
+def replace(into: Path, files: dict[str, bytes], stamped: str) -> None:
+    """Write a folder of files beside the old one, then put it in its place."""
+    require_ours(into)
     new = into.with_name(f"{into.name}.new")
     shutil.rmtree(new, ignore_errors=True)
     for path, data in files.items():

@@ -70,8 +70,9 @@ async def set_scale_and_rule(
     require("capacity_g", capacity_g, *CAPACITY_G)
     settings = replace(settings_now(session), scale_capacity_g=capacity_g)
     job = session.known.job
-    if job is None or deducted_above_m2 is None:
+    if job is None or deducted_above_m2 in {None, job.deducted_above_m2}:
         await session.keep(settings, forget=("job/settings",))
+        session.tell(words.SETTINGS_KEPT)
         return
     require("deducted_above_m2", deducted_above_m2, *DEDUCTED_ABOVE_M2)
     ruled = replace(_again(session, job), deducted_above_m2=deducted_above_m2)

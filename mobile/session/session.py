@@ -24,6 +24,7 @@ from mobile.store.records import Draft, Record, Undone
 from mobile.words import trouble as words
 
 T = TypeVar("T")
+READ_S = 2.0  # a verb that leads to another screen tells there
 
 
 class Shelf(Protocol):
@@ -63,6 +64,7 @@ class Told:
     said: str
     undo: Undo | None = None
     bad: bool = False
+    at_s: float = 0.0
 
 
 @ft.observable
@@ -123,7 +125,7 @@ class Session:
 
     def tell(self, said: str, undo: Undo | None = None, *, bad: bool = False) -> None:
         """Say what happened; it stands until the next thing is said."""
-        self.shown.told = Told(said, undo, bad)
+        self.shown.told = Told(said, undo, bad, clock.now_s())
 
     def refuse(self, refusal: Refused) -> None:
         """Say why something typed can't be taken, in the person's units; what is typed stays."""
@@ -133,6 +135,12 @@ class Session:
     def hush(self) -> None:
         """Take the line away."""
         self.shown.told = None
+
+    def hush_if_read(self) -> None:
+        """Take the line away once there was time to read it."""
+        told = self.shown.told
+        if told and clock.now_s() - told.at_s > READ_S:
+            self.hush()
 
     def aside_seen(self) -> None:
         """Take away the line about what was put aside; Job still has it."""

@@ -16,6 +16,7 @@ REMOVE_STEP, UP, DOWN = "Take it out", "Move up", "Move down"
 NO_STEPS = "No steps yet. A step is what is done on every wall, with the label's wait after it."
 HAND_OVER = "hand-over"
 SETTINGS, SETTINGS_MORE = "Settings", "look, units, scale, bell"
+SETTINGS_KEPT = "Settings are kept."
 EXPORT, EXPORT_MORE, EXPORTED = (
     *("Export everything", "one file of all jobs", "The file is in the phone's downloads."),
 )

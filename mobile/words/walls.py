@@ -10,7 +10,7 @@ OPENING, OPENING_WIDTH, OPENING_HEIGHT, COUNT = (
 ONE_HEIGHT, TWO_HEIGHTS = "One height", "Two heights"
 EMPTY = "Measure the first wall"
 EMPTY_MORE = "Its width and its height give the square metres; openings come off."
-TODO = "type its width and height"
+TODO, TODO_RIGHT = "type its width and height", "put its measures right"
 NET, GROSS, OFF = "to paint", "whole wall", "openings off"
 
 

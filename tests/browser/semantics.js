@@ -8,14 +8,14 @@
     ask.dispatchEvent(new MouseEvent('click', middle));
   }
   const plain = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
-  const own = (node) =>
-    [...node.childNodes].filter((part) => !part.matches?.('flt-semantics'));
+  const semantic = (node) => node.id?.startsWith('flt-semantic-node');  // a heading is an <h2>
+  const own = (node) => [...node.childNodes].filter((part) => !semantic(part));
   const roles = { INPUT: 'textbox', TEXTAREA: 'textbox', A: 'link', IMG: 'img' };
   const found = [];
   const scrolls = ({ style }) => [style.overflowX, style.overflowY].includes('scroll');
   const walk = (node, parent, port) => {
     let here = parent;
-    if (node.matches('flt-semantics')) {
+    if (semantic(node)) {
       const field = own(node).find((part) => part.matches?.('input, textarea'));
       const said = field ?? node;
       const words = own(node).map((part) => part.textContent).join(' ');

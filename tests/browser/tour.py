@@ -148,7 +148,7 @@ class Walk:
             self.to(address, says)
             yield address.replace("/", " ")
         self.to("job", "hand-over")
-        self.tap("promoter", "Recoat before")
+        self.tap("promoter", "Recoat within")
         yield "job step"
 
     def cans(self) -> Iterator[str]:
@@ -228,7 +228,7 @@ class Walk:
     def coats(self) -> Iterator[str]:
         """Finish coats: ready, too late, drying; how a wait comes about."""
         self.wait_of("wash", ("Wait before the next step, min", "1 s"))
-        limit = ("Recoat before, min", "2 s")
+        limit = ("Recoat within, min", "2 s")
         self.wait_of("promoter", ("Wait before the next step, min", "1 s"), limit)
         self.finish("Wash", "Ready")
         yield "coats ready"

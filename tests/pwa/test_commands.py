@@ -32,7 +32,13 @@ def test_help_names_every_command_and_what_it_ends_with() -> None:
 
 
 @pytest.mark.parametrize(
-    "words", [("paint",), ("build", "--base", "https://moth.example/"), ("--port", "many")]
+    "words",
+    [
+        ("paint",),
+        ("build", "--base", "https://moth.example/"),
+        ("--port", "many"),
+        ("--port", "99999"),
+    ],
 )
 def test_a_wrong_command_line_ends_with_2(words: tuple[str, ...]) -> None:
     done = ran(*words)
@@ -47,9 +53,32 @@ def test_a_folder_without_a_site_ends_with_1_and_the_mend(tmp_path: Path) -> Non
     assert "Traceback" not in done.stderr
 
 
+def test_a_file_where_the_site_should_go_is_left_alone_before_anything_is_made(
+    tmp_path: Path,
+) -> None:
+    letter = tmp_path / "letter.txt"
+    letter.write_text("dear", "utf-8")
+    done = ran("build", "--out", str(letter))
+    assert done.returncode == 1
+    assert "is a file" in done.stderr
+    assert done.stdout == ""
+    assert letter.read_text("utf-8") == "dear"
+
+
+def test_a_place_that_can_not_be_written_is_named(tmp_path: Path) -> None:
+    done = ran("build", "--out", "/proc/nowhere/site")
+    assert done.returncode == 1
+    assert "/proc/nowhere" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+def test_the_port_is_the_same_each_time_as_the_book_is_kept_under_it() -> None:
+    assert f"default: {commands.PORT}" in ran("--help").stdout
+
+
 def test_ctrl_c_ends_it_cleanly(tmp_path: Path, files: Files) -> None:
     folder = laid(tmp_path / "site", files)
-    command = [*MOBILE, "serve", "--dir", str(folder)]
+    command = [*MOBILE, "serve", "--port", "0", "--dir", str(folder)]
     with subprocess.Popen(
         command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True
     ) as process:

@@ -40,6 +40,30 @@ def test_a_job_is_named_and_renamed() -> None:
     asyncio.run(story())
 
 
+def test_a_step_without_its_wait_says_so_at_the_field_once_it_was_tried() -> None:
+    async def story() -> None:
+        _session, screen = await begun()
+        await tap(screen, "add step")
+        await tap(screen, "choose most")
+        assert not find(screen, "wait").error
+        await tap(screen, "keep")
+        for field in ("wait", "most"):
+            assert "type a number" in find(screen, field).error
+
+    asyncio.run(story())
+
+
+def test_settings_that_keep_the_rule_do_not_speak_of_it() -> None:
+    async def story() -> None:
+        session, screen = await begun("/job/settings")
+        await write(screen, "capacity", "3000")
+        await tap(screen, "keep")
+        assert session.shown.told is not None
+        assert session.shown.told.said == words.SETTINGS_KEPT
+
+    asyncio.run(story())
+
+
 def test_a_damaged_book_that_was_put_aside_is_found_on_every_later_day(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:

@@ -12,7 +12,7 @@ from mobile.session.pots import pots
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 from tests.screens.mix_place import at_orange, keys, now, on_mix, run
-from tests.screens.seen import find, has, tap
+from tests.screens.seen import find, has, settled, tap
 from tests.screens.seen import words as said
 from tests.session.ember import CAN_7, EMBER, SETTINGS, again, ember
 
@@ -116,6 +116,23 @@ def test_digits_survive_the_death_of_the_phone() -> None:
         await keys(screen, "9")
         assert "81.9 g" in said(screen)
         assert "4.6 g over" in said(screen)
+
+    run(story())
+
+
+def test_the_browsers_back_at_the_answers_leads_to_the_keypad_with_its_digits() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh/reads")
+        await keys(screen, "81.9")
+        await tap(screen, "use")
+        assert has(screen, "answer make")
+        screen.session.page.navigate("/mix/weigh/reads")  # where Back leads
+        await settled(screen)
+        assert not has(screen, "answer make")
+        assert "81.9 g" in said(screen)
+        assert len(now(session).poured) == 1
 
     run(story())
 

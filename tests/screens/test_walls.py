@@ -119,6 +119,7 @@ def test_openings_that_each_fit_and_together_do_not_are_said_for_the_wall() -> N
         await door(screen, "1.5", "1.5")
         await write(screen, "opening_count 0 3", "2")
         assert trouble.SENTENCES["openings_m2"] in said(screen)
+        assert words.TODO_RIGHT in said(screen)
 
     asyncio.run(story())
 

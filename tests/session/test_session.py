@@ -13,7 +13,7 @@ from core.walls.shape import Wall as Shape
 from mobile.session import job as jobs
 from mobile.session.demo import open_demo
 from mobile.session.known import known_of
-from mobile.session.session import Session
+from mobile.session.session import READ_S, Session
 from mobile.session.walls import job_area_m2, keep_wall, next_name, remove_wall
 from mobile.words import trouble
 from tests.session.shelf import Shelf
@@ -181,3 +181,18 @@ def test_the_scale_and_the_rule_are_checked() -> None:
         assert one.known.settings.scale_capacity_g == pytest.approx(2000.0)
 
     asyncio.run(run())
+
+
+def test_what_was_told_goes_once_it_was_read_and_not_before(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    at_s = [1000.0]
+    monkeypatch.setattr("mobile.clock.now_s", lambda: at_s[0])
+    session = Session(Shelf(), "phone")
+    session.tell("Wall 1 is kept.")
+    at_s[0] += READ_S / 2
+    session.hush_if_read()
+    assert session.shown.told is not None
+    at_s[0] += READ_S
+    session.hush_if_read()
+    assert session.shown.told is None

@@ -20,7 +20,7 @@ from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.session.view import View, use_view
 from mobile.words import job as words
-from mobile.words import places
+from mobile.words import places, trouble
 
 NONE, MOST = "none", "most"
 
@@ -62,11 +62,13 @@ def StepScreen(known: Known, step_id: str, *, key: str | None = None) -> ft.Cont
     steps = known.job.steps if known.job else ()
     step = next((step for step in steps if step.id == step_id), None)
     form, edit, earlier = use_form(f"job/steps/{step_id}", form_of(step, view))
+    tried, mark_tried = ft.use_state(False)
 
     async def keep() -> None:
         try:
             made = edit.now.step(view, step.id if step else edit.id)
         except Refused as refusal:
+            mark_tried(True)
             session.refuse(refusal)
             return
         await session.attempt(verbs.keep_step(session, made), then=lambda _: go(places.JOB))
@@ -75,7 +77,7 @@ def StepScreen(known: Known, step_id: str, *, key: str | None = None) -> ft.Cont
     title = form.name.strip() or words.STEP
     rows: list[ft.Control] = [
         header(title, places.DRAFT if earlier else "", back),
-        *fields(form, edit, view),
+        *fields(form, edit, view, tried),
     ]
     if step:
         rows += order(session, steps, step, view)
@@ -83,17 +85,25 @@ def StepScreen(known: Known, step_id: str, *, key: str | None = None) -> ft.Cont
     return screen(rows, [main_button(keep_it)])
 
 
-def fields(form: StepForm, edit: Edit[StepForm], view: View) -> list[ft.Control]:
-    """Ask for the name, the kind, the wait and its limit."""
+def fields(form: StepForm, edit: Edit[StepForm], view: View, tried: bool) -> list[ft.Control]:
+    """Ask for the name, the kind, the wait and its limit; once *Keep* was tried, say what lacks."""
+
+    def wrong(name: str, text: str) -> str:
+        lacks = tried and not text.strip()
+        return (
+            trouble.refused(Refused(name, text, 0, 0), view.show)
+            if lacks
+            else view.error(name, text)
+        )
 
     def typed(name: str, text: str) -> None:
         edit(lambda now: replace(now, **{name: text}))
 
     name = Field("name", words.STEP_NAME, form.name, number=False)
-    error = view.error("minimum_s", form.wait)
-    wait = Field("wait", view.label(words.WAIT, "minimum_s"), form.wait, error)
-    error = view.error("maximum_s", form.most)
-    most = Field("most", view.label(words.RECOAT, "maximum_s"), form.most, error)
+    label = view.label(words.WAIT, "minimum_s")
+    wait = Field("wait", label, form.wait, wrong("minimum_s", form.wait))
+    label = view.label(words.RECOAT, "maximum_s")
+    most = Field("most", label, form.most, wrong("maximum_s", form.most))
     kinds = [
         segmented(words.KINDS[at : at + 2], form.use, lambda key: typed("use", key), 1.0)
         for at in range(0, len(words.KINDS), 2)

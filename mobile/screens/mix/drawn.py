@@ -14,6 +14,7 @@ from mobile.store.records import Mix, Paint
 from mobile.words import looks
 from mobile.words import mix as words
 
+LABEL_MOST = 8  # letters beside the cup
 State = Literal["in", "pour now", "to come"]
 
 
@@ -27,7 +28,7 @@ def layers(known: Known, pot: Pot) -> tuple[Layer, ...]:
     for at, (part, state) in enumerate(piled):
         one = from_can(known, part, pot.can(part.paint))
         higher = any(other.paint == part.paint for other in parts[at + 1 :])
-        label = "" if higher else can_label(pot, one)
+        label = "" if higher else can_label(one)
         drawn.append(Layer(lows[at], tops[at], one.paint.day, state, label))
     return tuple(drawn)
 
@@ -56,12 +57,12 @@ def in_cup(known: Known, parts: tuple[Portion, ...]) -> tuple[Layer, ...]:
     )
 
 
-def can_label(pot: Pot, one: FromCan) -> str:
-    """Name a layer by its can; a paint without a can by its place in the order."""
+def can_label(one: FromCan) -> str:
+    """Name a layer by its can; a paint without a can by the last word of its name."""
     if one.number is not None:
         return words.can(one.number)
-    order = [portion.paint for portion in pot.started.portions]
-    return words.part(order.index(one.paint.id) + 1)
+    word = one.paint.name.split()[-1]
+    return word if len(word) <= LABEL_MOST else f"{word[: LABEL_MOST - 1]}…"
 
 
 def face(one: FromCan) -> tuple[CanFace, str] | None:

@@ -29,20 +29,32 @@ from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
+READS = "reads"  # where the keypad is
 STRETCH = ft.CrossAxisAlignment.STRETCH
 
 
 @ft.component
 def TooMuch(
-    known: Known, pot: Pot, over: OverPour, how_up: bool, *, key: str | None = None
+    known: Known, pot: Pot, over: OverPour, at: str, *, key: str | None = None
 ) -> ft.Control:
     """Offer the three answers; the cheapest that keeps the colour is the main one."""
     view, session, touch = use_view(), use_session(), use_touch(pot)
     three = pot.answers(known.settings.scale_capacity_g)
-    use_how(how(known, over, three, view) if how_up else None)
+    use_how(how(known, over, three, view) if at == HOW else None)
 
     async def back() -> None:
-        await touch(lambda: back_to_reading(session, pot), lambda: go(places.MIX, "weigh", "reads"))
+        await touch(lambda: back_to_reading(session, pot), lambda: go(places.MIX, "weigh", READS))
+
+    left_the_keypad = ft.use_ref(False)
+
+    async def follow() -> None:
+        # The browser's Back leads to the keypad: that is the same as *Back* on the screen.
+        if at != READS:
+            left_the_keypad.current = True
+        elif left_the_keypad.current:
+            await touch(lambda: back_to_reading(session, pot), None)
+
+    ft.use_effect(follow, [at])
 
     async def make() -> None:
         await touch(lambda: make_more(session, pot, three.make), None)

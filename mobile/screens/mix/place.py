@@ -12,7 +12,7 @@ from mobile.screens.mix.restart import ScaleWentOff
 from mobile.screens.mix.room import narrowed
 from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
-from mobile.session.address import NEW, with_sheet
+from mobile.session.address import HOW, NEW, with_sheet
 from mobile.session.known import Known, found
 from mobile.session.pots import Pot, pot_by, under_way
 from mobile.session.view import VIEW, use_view
@@ -53,7 +53,7 @@ def weigh_out(known: Known, pot: Pot, rest: str, how: bool) -> ft.Control:
     if rest == "scale":
         return ScaleWentOff(known, pot, key=f"scale {logged}")
     if pot.over:
-        return TooMuch(known, pot, pot.over, how, key=f"over {logged}")
+        return TooMuch(known, pot, pot.over, HOW if how else rest, key=f"over {logged}")
     return pouring(known, pot, rest, how)
 
 

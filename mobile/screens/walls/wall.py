@@ -63,7 +63,7 @@ def WallScreen(
     if wall:
         rows.append(second_button(Action(words.REMOVE_WALL, remove, key="remove")))
     good = isinstance(outcome, PaintedArea)
-    kept = Action(words.keep(name), keep if good else None, "" if good else words.TODO, "keep")
+    kept = Action(words.keep(name), keep if good else None, "" if good else todo(outcome), "keep")
     return screen(rows, [main_button(kept)])
 
 
@@ -73,6 +73,12 @@ def outcome_of(known: Known, form: WallForm, view: View) -> PaintedArea | Refuse
         return area_of(known, form.shape(view))
     except Refused as refusal:
         return refusal
+
+
+def todo(outcome: PaintedArea | Refused) -> str:
+    """Say what is missing before a wall can be kept: a measure, or a right one."""
+    missing = isinstance(outcome, Refused) and outcome.value == ""
+    return words.TODO if missing else words.TODO_RIGHT
 
 
 def fits(refusal: Refused, within: dict[str, Limits]) -> bool:
