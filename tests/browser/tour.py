@@ -96,6 +96,11 @@ class Walk:
         self.to(f"{address}/how", "Close")
         self.phone.wait(lambda: any(map(closes, self.phone.boxes())), None, lambda: "no sheet")
 
+    def keys(self, text: str) -> None:
+        """Tap the app's keypad once it stands still: it moves with the window's size."""
+        at_rest(self.phone)
+        self.phone.keys(text)
+
     def tap(self, begins: str, says: str) -> str:
         """Tap the first button whose words begin so; return the address it led to."""
 
@@ -161,7 +166,7 @@ class Walk:
         yield "can pick"
         can = self.tap("fluorescent orange", "Keep, next can")
         yield "can on the scale"
-        self.phone.keys("180")
+        self.keys("180")
         yield "can read"
         self.how(can)
         yield "can how"
@@ -191,7 +196,7 @@ class Walk:
         self.how("mix/weigh")
         yield "step how"
         self.to("mix/weigh/reads", "Use")
-        self.phone.keys("21.5")
+        self.keys("21.5")
         yield "reads"
         self.to("mix/weigh/scale", "Carry on")
         yield "scale went off"
