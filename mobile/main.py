@@ -3,18 +3,22 @@
 import asyncio
 import sys
 import traceback
+from contextvars import copy_context
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 from uuid import uuid4
 
 import flet as ft
 
 from core.units import warm
+from mobile import clock
 from mobile import theme as t
 from mobile.app import App
 from mobile.device import page as device
 from mobile.parts.notices import empty
 from mobile.parts.tap import Action
+from mobile.session.job import export
 from mobile.session.session import Session
 from mobile.store.book import start_over
 from mobile.store.door import Door, MemoryDoor
@@ -24,6 +28,7 @@ from mobile.words import places as words
 from mobile.words import trouble
 
 BOOK = "duskcoat"
+AGAIN_S = 5.0  # a drawing that fails twice in this time will fail for ever
 DRAWING = "_Session__updates_task"  # Flet's own; the test of `guard` says if it is renamed
 
 
@@ -80,7 +85,7 @@ class Start:
     async def read(self, door: Door) -> None:
         """Read the book behind a door."""
         try:
-            library = await Library.open(door, uuid4().hex, self.taken)
+            library = await Library.open(door, uuid4().hex, partial(copy_context().run, self.taken))
         except Newer:
             self.say(words.NEWER, "")
         except Damaged as damaged:
@@ -109,6 +114,19 @@ class Start:
             Action(words.DAMAGED_SAVE, save, key="save"),
             Action(words.BEGIN_ANEW, anew, key="anew"),
         )
+
+    def unshowable(self) -> None:
+        """Say that the book can't be drawn, and let the person save it; nothing in it changes."""
+        session, self.stage.session = self.stage.session, None
+        if session is None:
+            return
+
+        def save() -> None:
+            device.save_file(f"{BOOK}.json", export(session), "application/json")
+
+        again = Action(words.AGAIN, device.reload, key="again")
+        actions = (Action(words.SAVE, save, key="save"), again)
+        self.say(words.UNSHOWABLE, words.UNSHOWABLE_MORE, actions)
 
     def say(self, why: str, more: str, actions: tuple[Action, ...] = ()) -> None:
         """Say why the app is not here yet."""
@@ -151,6 +169,7 @@ def guard(page: ft.Page, start: Start) -> None:
     when a drawing fails: its task that draws ends with the exception, so it is begun anew.
     """
     flet: Any = page.session
+    failed = [0.0]  # when a drawing failed last
 
     def trouble_at(report: str) -> None:
         sys.stderr.write(report + "\n")  # the browser's console is the log
@@ -163,6 +182,9 @@ def guard(page: ft.Page, start: Start) -> None:
         flet.start_updates_scheduler()
         watch()
         trouble_at("".join(traceback.format_exception(bug)))
+        if clock.now_s() - failed.pop() < AGAIN_S:  # saying so can't be drawn either
+            start.unshowable()
+        failed.append(clock.now_s())
 
     def watch() -> None:
         if task := getattr(flet, DRAWING, None):
@@ -170,6 +192,16 @@ def guard(page: ft.Page, start: Start) -> None:
 
     flet.error = trouble_at
     watch()
+
+
+def show(page: ft.Page, start: Start) -> None:
+    """Draw the app; if what is in the book can't be drawn, say so instead of nothing."""
+    try:
+        page.render(Root, start)
+    except Exception:  # noqa: BLE001 - whatever it is, the person must get at the book
+        sys.stderr.write(traceback.format_exc())
+        start.unshowable()
+        page.render(Root, start)
 
 
 async def main(page: ft.Page) -> None:
@@ -181,7 +213,7 @@ async def main(page: ft.Page) -> None:
     await start.open()
     look = t.look_of(start.stage.session.known.settings.look if start.stage.session else "dark")
     t.dress(page, look)
-    page.render(Root, start)
+    show(page, start)
     device.shown(look.ground, look.text)
     device.persist()
     await asyncio.sleep(1)

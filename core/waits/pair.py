@@ -63,7 +63,7 @@ def after(finished_at_s: float, wait: Wait, tacky: tuple[tuple[float, float], ..
     (1900.0, 2500.0, 15400.0)
     """
     require("finished_at_s", finished_at_s, *INSTANT_S)
-    require("minimum_s", wait.minimum_s, *WAIT_S)
+    require_wait(wait)
     require("tacky_count", len(tacky), *TACKY_COUNT)
     label_at_s = finished_at_s + wait.minimum_s
     steps = [_later("label_ready_at_s", finished_at_s, "minimum_s", wait.minimum_s)]
@@ -77,10 +77,24 @@ def after(finished_at_s: float, wait: Wait, tacky: tuple[tuple[float, float], ..
         steps.append(step("ready_at_s", formula, ready_at_s, TOUCH, **inputs))
     late_at_s = None
     if wait.maximum_s is not None:
-        require("maximum_s", wait.maximum_s, wait.minimum_s, WAIT_S[1])
         steps.append(_later("late_at_s", finished_at_s, "maximum_s", wait.maximum_s))
         late_at_s = steps[-1].value
     return Drying(finished_at_s, label_at_s, ready_at_s, late_at_s, tuple(steps))
+
+
+def require_wait(wait: Wait) -> None:
+    """Refuse a wait that no label asks for.
+
+    Parameters
+    ----------
+    wait
+        Minimum 0 to 7 200 000 s (2000 h), maximum no less than the minimum.
+
+    >>> require_wait(Wait(minimum_s=900.0))
+    """
+    require("minimum_s", wait.minimum_s, *WAIT_S)
+    if wait.maximum_s is not None:
+        require("maximum_s", wait.maximum_s, wait.minimum_s, WAIT_S[1])
 
 
 def _later(name: str, finished_at_s: float, wait: str, wait_s: float) -> Step:

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from core.coats.schedule import PlannedStep, next_step
+from core.errors import Refused
 from core.waits.pair import Drying, after, state
 from mobile import clock
 from mobile.session.known import Known
@@ -11,6 +12,7 @@ from mobile.session.times import next_minute_s
 from mobile.store.records import CautionRead, CoatFinished, StillTacky, Wall
 from mobile.words import coats as words
 
+Tacky = tuple[tuple[float, float], ...]  # when a finger said no, and how much longer
 TACKY_S = 600.0  # "ten minutes more"
 NUDGE_S = 300.0  # -5 and +5
 BEFORE_LATE_S = 1800.0  # the second ring, half an hour before the recoat limit
@@ -63,7 +65,15 @@ def _coat_now(known: Known, wall: Wall) -> CoatNow:
     coat = max(reversed(order), key=lambda one: one.finished_at_s)
     step = next(step for step in steps if step.id == coat.step)
     tacky = tuple((e.at_s, e.more_s) for e in known.of(StillTacky) if e.coat == coat.id)
-    return CoatNow(wall, coat, step, coming, after(coat.finished_at_s, step.wait, tacky))
+    return CoatNow(wall, coat, step, coming, _dried(coat, step, tacky))
+
+
+def _dried(coat: CoatFinished, step: PlannedStep, tacky: Tacky) -> Drying | None:
+    """Find a coat's wait; None for one that no label asks for: it must not hide the others."""
+    try:
+        return after(coat.finished_at_s, step.wait, tacky)
+    except Refused:
+        return None
 
 
 def in_order(coats: tuple[CoatNow, ...], now_s: float) -> tuple[CoatNow, ...]:

@@ -20,8 +20,19 @@ def cup_for(volume_l: float) -> Cup:
     return Cup(CUP.bottom_m * scale, CUP.top_m * scale, CUP.height_m * scale)
 
 
-def tops_ratio(known: Known, parts: tuple[Portion, ...]) -> tuple[float, ...]:
-    """Find how high each part stands in a cup that holds them all."""
-    densities = tuple(paint_of(known, part.paint).density_g_ml or DENSITY_G_ML for part in parts)
-    volume_l = sum(p.net_g / d for p, d in zip(parts, densities, strict=True)) / ML_PER_L
-    return levels(parts, densities, cup_for(volume_l)).tops_ratio if parts else ()
+def tops_ratio(known: Known, parts: tuple[Portion, ...], room_l: float = 0.0) -> tuple[float, ...]:
+    """Find how high each part stands in a cup that holds them all, and `room_l` if that is more."""
+    densities = densities_g_ml(known, parts)
+    cup = cup_for(max(volume_l(known, parts), room_l))
+    return levels(parts, densities, cup).tops_ratio if parts else ()
+
+
+def densities_g_ml(known: Known, parts: tuple[Portion, ...]) -> tuple[float, ...]:
+    """Give each part's density, or a usual one where nobody knows it."""
+    return tuple(paint_of(known, part.paint).density_g_ml or DENSITY_G_ML for part in parts)
+
+
+def volume_l(known: Known, parts: tuple[Portion, ...]) -> float:
+    """Find the volume of parts, for a drawing of it."""
+    densities = densities_g_ml(known, parts)
+    return sum(p.net_g / d for p, d in zip(parts, densities, strict=True)) / ML_PER_L

@@ -5,6 +5,7 @@ from typing import Literal
 
 from core.coats.schedule import PlannedStep
 from core.errors import Refused, require
+from core.waits.pair import require_wait
 from core.walls.area import DEDUCTED_ABOVE_M2
 from mobile.session.known import Known
 from mobile.session.session import Session, Undo
@@ -82,6 +83,7 @@ async def set_scale_and_rule(
 
 async def keep_step(session: Session, step: PlannedStep) -> None:
     """Keep a step, changed or at the end of the schedule."""
+    require_wait(step.wait)
     job, made = job_or_new(session)
     known_step = any(old.id == step.id for old in job.steps)
     steps = (

@@ -28,6 +28,9 @@ DAMAGED_MORE = "Save it as a file first: what is in it may still be read elsewhe
 AGAIN = "Try again"
 DAMAGED_SAVE = "Save it as a file"
 BEGIN_ANEW = "Put it aside and begin anew"
+UNSHOWABLE = "What is in the book can't be shown."
+UNSHOWABLE_MORE = "Nothing in it was changed. Save it as a file first, then start again."
+SAVE = "Save everything as a file"
 NO_RING = "This phone may not ring with its screen off."
 LOCKED = "places locked until it is stirred"
 

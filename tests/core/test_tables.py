@@ -29,13 +29,14 @@ from core.paints.blend import blend, solids
 from core.paints.recipe import Part, require_recipe, shares
 from core.units import System, number, read, show, typed, unit_of
 from core.waits.hand_over import PairWait, Task, hand_over
-from core.waits.pair import Wait, after, state
+from core.waits.pair import Wait, after, require_wait, state
 from core.walls.area import painted_area
 from core.walls.shape import Opening, Wall
 
 NAMES = {
     thing.__name__: thing
     for thing in (
+        require_wait,
         *(Opening, Part, Plan, PlannedStep, Portion, Pour, Cup, Wait, Wall, System, Refused),
         *(painted_area, shares, require_recipe, blend, portions, pouring_order, small_below_g),
         *(steps_count, on_step_g, shown_g, band_g, next_pour, poured_g, over),

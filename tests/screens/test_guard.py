@@ -6,9 +6,9 @@ from typing import Any
 import flet as ft
 import pytest
 
-from mobile.main import Start, guard
+from mobile.main import Root, Start, guard, show
 from mobile.session.session import Session
-from mobile.words import trouble
+from mobile.words import places, trouble
 from tests.screens.headless import Screen
 from tests.screens.seen import find, tap
 from tests.session.shelf import Shelf
@@ -30,6 +30,7 @@ def root() -> Any:
                 key="more",
                 on_click=lambda: set_count(lambda n: n + 1),
             ),
+            ft.Container(ft.Text("less"), key="less", on_click=lambda: set_count(0)),
             ft.Container(ft.Text("fail"), key="fail", on_click=fail),
         ]
     )
@@ -53,6 +54,63 @@ def test_a_handler_that_fails_says_so(capfd: pytest.CaptureFixture[str]) -> None
         assert session.shown.told is not None
         assert session.shown.told.said == trouble.BUG
         assert "handled badly" in capfd.readouterr().err
+
+    asyncio.run(story())
+
+
+class Stubborn:
+    """A page that can't draw an app, as Flet's raises in the middle of its first drawing."""
+
+    def __init__(self) -> None:
+        self.drawn: list[str] = []
+
+    def render(self, _component: object, start: Start) -> None:
+        if start.stage.session:
+            raise ZeroDivisionError("drawn badly")
+        self.drawn.append(start.stage.why)
+
+
+def test_a_book_that_can_not_be_drawn_is_said_and_can_be_saved(
+    capfd: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    saved: list[str] = []
+    monkeypatch.setattr("mobile.main.device.save_file", lambda name, *_: saved.append(name))
+
+    async def story() -> None:
+        page: Any = Stubborn()
+        start = Start(page)
+        start.stage.session = Session(Shelf(), "phone")
+        show(page, start)
+        assert page.drawn == [places.UNSHOWABLE]
+        assert "drawn badly" in capfd.readouterr().err
+
+        @ft.component
+        def said() -> Any:
+            return Root(start)
+
+        await tap(Screen(said), "save")
+        assert saved == ["duskcoat.json"]
+
+    asyncio.run(story())
+
+
+def test_what_fails_as_often_as_it_is_drawn_gives_way_to_a_word(
+    capfd: pytest.CaptureFixture[str],
+) -> None:
+    async def story() -> None:
+        screen, _ = guarded()
+        flet: Any = screen.session
+        start = Start(flet.page)
+        start.stage.session = Session(Shelf(), "phone")
+        guard(flet.page, start)
+        for _again in range(2):
+            await tap(screen, "more")
+            await tap(screen, "more")
+            await asyncio.sleep(0.1)
+            await tap(screen, "less")
+        assert start.stage.session is None
+        assert start.stage.why == places.UNSHOWABLE
+        assert "drawn badly" in capfd.readouterr().err
 
     asyncio.run(story())
 

@@ -53,6 +53,19 @@ def test_a_step_without_its_wait_says_so_at_the_field_once_it_was_tried() -> Non
     asyncio.run(story())
 
 
+def test_a_wait_that_no_label_asks_for_is_refused_at_its_field() -> None:
+    async def story() -> None:
+        session, screen = await begun()
+        await tap(screen, "add step")
+        await write(screen, "wait", "5000000")
+        assert find(screen, "wait").error
+        await tap(screen, "keep")
+        assert session.known.job is not None
+        assert session.known.job.steps == ()
+
+    asyncio.run(story())
+
+
 def test_settings_that_keep_the_rule_do_not_speak_of_it() -> None:
     async def story() -> None:
         session, screen = await begun("/job/settings")

@@ -4,9 +4,10 @@ import flet as ft
 
 from mobile import theme as t
 from mobile.parts.boards import tiles
+from mobile.parts.buttons import outline_button
 from mobile.parts.can import Can
 from mobile.parts.page import header, screen
-from mobile.parts.tap import grow, surface, tap
+from mobile.parts.tap import Action, grow, surface, tap
 from mobile.screens.cans.drawn import face_of, grams_of, name_of, spoken
 from mobile.session.address import go
 from mobile.session.cans import CanNow, cans_now
@@ -21,7 +22,10 @@ def Pick(known: Known, *, key: str | None = None) -> ft.Control:
     """Offer each can as a tile that a knuckle hits."""
     view = use_view()
     several = [_tile(now, view) for now in cans_now(known)]
-    return screen([header(words.PICK, words.SHORTEST), tiles(several, view.width, view.text_ratio)])
+    back = outline_button(Action(places.BACK, lambda: go(places.CANS), key="back"), "back")
+    return screen(
+        [header(words.PICK, words.SHORTEST, back), tiles(several, view.width, view.text_ratio)]
+    )
 
 
 def _tile(now: CanNow, view: View) -> ft.Control:

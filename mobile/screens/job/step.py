@@ -6,7 +6,7 @@ import flet as ft
 
 from core.coats.schedule import PlannedStep
 from core.errors import Refused
-from core.waits.pair import Wait
+from core.waits.pair import WAIT_S, Wait
 from mobile import theme as t
 from mobile.parts.buttons import main_button, outline_button, second_button, stack_or_row
 from mobile.parts.choice import segmented
@@ -90,11 +90,9 @@ def fields(form: StepForm, edit: Edit[StepForm], view: View, tried: bool) -> lis
 
     def wrong(name: str, text: str) -> str:
         lacks = tried and not text.strip()
-        return (
-            trouble.refused(Refused(name, text, 0, 0), view.show)
-            if lacks
-            else view.error(name, text)
-        )
+        if lacks:
+            return trouble.refused(Refused(name, text, 0, 0), view.show)
+        return view.error(name, text, WAIT_S)
 
     def typed(name: str, text: str) -> None:
         edit(lambda now: replace(now, **{name: text}))

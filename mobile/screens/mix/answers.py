@@ -2,11 +2,12 @@
 
 from dataclasses import dataclass
 
-from core.mixing.over_pour import Keep, Make, Tip
+from core.mixing.over_pour import Answers, Make, Tip
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
 from mobile.parts.bucket import Layer
 from mobile.screens.mix.drawn import in_cup
+from mobile.session.cup import volume_l
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
 from mobile.session.pots import Pot
@@ -35,9 +36,15 @@ def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
     total = in_grams.scale(make.total_g, step_g)
     more = weigh_words.adds(tuple((place(one), in_grams.scale(one.net_g, step_g)) for one in adds))
     held = weigh_words.TOO_HEAVY if not make.fits else holds(adds, step_g)
-    cup = in_cup(known, filled(pot, make.adds))
+    cup = in_cup(known, filled(pot, make.adds), room_l(known, pot, make))
     cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g))
     return Answer("make", weigh_words.make(total), cost, f"{more} {held}".strip(), cup, make.fits)
+
+
+def room_l(known: Known, pot: Pot, make: Make) -> float:
+    """Find what the fullest of the cups holds: all are drawn alike, so that levels compare."""
+    cups = (filled(pot, make.adds), filled(pot, pot.missing))
+    return max(volume_l(known, cup) for cup in cups)
 
 
 def filled(pot: Pot, adds: tuple[Portion, ...]) -> tuple[Portion, ...]:
@@ -66,15 +73,16 @@ def holds(adds: tuple[FromCan, ...], step_g: float) -> str:
     )
 
 
-def keep_answer(known: Known, pot: Pot, keep: Keep, view: View) -> Answer:
+def keep_answer(known: Known, pot: Pot, three: Answers, view: View) -> Answer:
     """Say what keeping it does to the colour."""
+    keep, room = three.keep, room_l(known, pot, three.make)
     name = paint_of(known, keep.paint).name
     stronger = weigh_words.stronger(keep.share_ratio / keep.planned_ratio, name)
     total = in_grams.scale(keep.total_g, pot.plan.scale_step_g)
     now = view.show("share_ratio", keep.share_ratio)
     more = weigh_words.shares(now, view.show("share_ratio", keep.planned_ratio), name)
     cup = filled(pot, pot.missing)
-    return Answer("keep", stronger, weigh_words.no_loss(total), more, in_cup(known, cup))
+    return Answer("keep", stronger, weigh_words.no_loss(total), more, in_cup(known, cup, room))
 
 
 def tip_answer(known: Known, pot: Pot, tip: Tip) -> Answer:

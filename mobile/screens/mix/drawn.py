@@ -47,9 +47,9 @@ def piles(pot: Pot) -> tuple[tuple[Portion, State], ...]:
     return (*poured, (Portion(target.paint, target.net_g), "pour now"), *waiting)
 
 
-def in_cup(known: Known, parts: tuple[Portion, ...]) -> tuple[Layer, ...]:
-    """Stack parts that are all in, without labels."""
-    tops = tops_ratio(known, parts)
+def in_cup(known: Known, parts: tuple[Portion, ...], room_l: float = 0.0) -> tuple[Layer, ...]:
+    """Stack parts that are all in, without labels; `room_l` is what else the cup must hold."""
+    tops = tops_ratio(known, parts, room_l)
     lows = (0.0, *tops[:-1])
     return tuple(
         Layer(low, top, paint_of(known, part.paint).day, "in")

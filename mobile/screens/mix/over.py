@@ -70,7 +70,7 @@ def TooMuch(
     rows: list[ft.Control] = [
         back_corner(title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), back, view),
         card(made, make if three.make.fits else None, three.best == "make", view),
-        card(keep_answer(known, pot, three.keep, view), keep, False, view),
+        card(keep_answer(known, pot, three, view), keep, False, view),
         card(tip_answer(known, pot, three.tip), tip, three.best == "tip", view),
         ft.Row([why]),
     ]

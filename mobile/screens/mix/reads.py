@@ -13,7 +13,7 @@ from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import back_corner, large, lowered, name_size, poured_from, which
-from mobile.screens.mix.room import figure_most, inside, keys_high
+from mobile.screens.mix.room import figure_most, inside, keys_high, low
 from mobile.screens.mix.verdict import Verdict, verdict
 from mobile.session.address import go
 from mobile.session.from_cans import from_can
@@ -60,7 +60,7 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
     above = back_corner(which(pot, target), back, view)
     rows = (
         [lowered(figure), line, gauge, above, paint]
-        if large(view)
+        if large(view) or low(view)
         else [above, paint, figure, line, gauge]
     )
     action = Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use")

@@ -36,6 +36,11 @@ def beside(view: View) -> bool:
     return view.width >= BESIDE_FROM and view.text_ratio < t.STACKED_FROM
 
 
+def low(view: View) -> bool:
+    """Tell whether the screen is so low, as on a phone on its side, that the figure comes first."""
+    return view.height < t.SHORT
+
+
 def figure_wide(view: View) -> float:
     """Find how wide the figure may be."""
     return inside(view) - (CUP_WIDE + t.MARGIN if beside(view) else 0)

@@ -12,7 +12,7 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import narrow, parted
 from mobile.screens.mix.contents import can_for_it
-from mobile.screens.mix.room import inside, start_keys_high
+from mobile.screens.mix.room import inside, low, start_keys_high
 from mobile.screens.mix.start_form import Batch, batch_of, how
 from mobile.session.address import HOW, go
 from mobile.session.how import use_how
@@ -52,10 +52,10 @@ def Start(known: Known, mix: Mix, how_up: bool, *, key: str | None = None) -> ft
     pot = under_way(known)
     if pot:
         return on_the_scale(top(mix, session, view), pot)
+    figure = BigFigure(figures.of(asked).text, "g", inside(view), t.CAN, True)
+    head = [top(mix, session, view), segmented(ASKED, asked, ask, view.text_ratio)]
     lines: list[ft.Control] = [
-        top(mix, session, view),
-        segmented(ASKED, asked, ask, view.text_ratio),
-        BigFigure(figures.of(asked).text, "g", inside(view), t.CAN, True),
+        *([figure, *head] if low(view) else [*head, figure]),
         cup_and_how(mix, batch),
         *ready(batch, known.settings.scale_step_g, view),
     ]

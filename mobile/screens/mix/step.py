@@ -16,14 +16,18 @@ from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import (
     corners,
     large,
-    lowered,
     name_size,
     narrow,
     poured_from,
     undo_words,
 )
 from mobile.screens.mix.drawn import layers
-from mobile.screens.mix.room import NARROW, beside, block_high, cup_drawn, figure_wide
+from mobile.screens.mix.laid_out import laid_out
+from mobile.screens.mix.room import (
+    block_high,
+    cup_drawn,
+    figure_wide,
+)
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
@@ -74,22 +78,6 @@ def WeighStep(
     rows = laid_out(corners(pot, target, view), facts, cup, view)
     mark = Action(weigh_words.ON_THE_MARK, hit, key="on the mark")
     return screen(rows, [thumb(mark, typed(known), view)])
-
-
-def laid_out(
-    above: ft.Control, facts: list[ft.Control], cup: ft.Control, view: View
-) -> list[ft.Control]:
-    """Stack it all; on a laptop the cup stands beside, with large text the facts are first."""
-    if beside(view):
-        left = grow(ft.Column(facts, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH))
-        return [above, ft.Row([left, cup], spacing=t.MARGIN)]
-    if large(view):
-        if view.width < NARROW:  # the figure must stand on the screen, whatever else does
-            name, said, figure, limits = facts
-            facts = [figure, name, said, limits]
-        first, *others = facts
-        return [lowered(first), *others, above, cup]
-    return [above, *facts, cup]
 
 
 def should_read() -> ft.Control:
