@@ -183,12 +183,12 @@ def guard(page: ft.Page, start: Start) -> None:
         watch()
         trouble_at("".join(traceback.format_exception(bug)))
         if clock.now_s() - failed.pop() < AGAIN_S:  # saying so can't be drawn either
-            start.unshowable()
+            give_way(page, start)
         failed.append(clock.now_s())
 
     def watch() -> None:
-        if task := getattr(flet, DRAWING, None):
-            task.add_done_callback(drawn_to_its_end)
+        task = getattr(flet, DRAWING)  # there is one from the first drawing on
+        task.add_done_callback(drawn_to_its_end)
 
     flet.error = trouble_at
     watch()
@@ -200,20 +200,26 @@ def show(page: ft.Page, start: Start) -> None:
         page.render(Root, start)
     except Exception:  # noqa: BLE001 - whatever it is, the person must get at the book
         sys.stderr.write(traceback.format_exc())
-        start.unshowable()
-        page.render(Root, start)
+        give_way(page, start)
+
+
+def give_way(page: ft.Page, start: Start) -> None:
+    """Draw why there is no app, on an empty page: what was half drawn can't be drawn over."""
+    start.unshowable()
+    page.views = [ft.View()]
+    page.render(Root, start)
 
 
 async def main(page: ft.Page) -> None:
     """Dress the page, guard it, open the book and hand over."""
     start = Start(page)
-    guard(page, start)
     t.dress(page, t.DARK)
     device.on_text(start.sized)
     await start.open()
     look = t.look_of(start.stage.session.known.settings.look if start.stage.session else "dark")
     t.dress(page, look)
     show(page, start)
+    guard(page, start)  # only now is there a task that draws
     device.shown(look.ground, look.text)
     device.persist()
     await asyncio.sleep(1)
