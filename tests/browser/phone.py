@@ -28,6 +28,7 @@ LIES_ON_TOP = """(x, y) => {
 
 POINT = "point"  # what the app's decimal key is called aloud
 # With the words switched on, the page's field has the focus some frames before Flutter hears it.
+SETTLED_S = 0.4  # with accessibility on, the engine drops keys that come at once after the focus
 FRAMES = """() => new Promise((done) => {
   let left = 8;
   const next = () => { if (left--) requestAnimationFrame(next); else done(1); };
@@ -139,7 +140,9 @@ class Phone:
         """Wait for the one node with this name and role, at rest, on top, and in the window."""
 
         def at_rest() -> Box | None:
-            before, after = self.find(name, role), self.find(name, role)
+            before = self.find(name, role)
+            self.engine.ask(FRAMES)  # what is new on the page is under the finger a frame later
+            after = self.find(name, role)
             if len(after) != 1 or before != after or after[0].off:
                 return None
             return after[0] if self.on_top(after[0]) else None
@@ -185,7 +188,7 @@ class Phone:
             None,
             lambda: f"{label!r} took no focus",
         )
-        self.engine.ask(FRAMES)
+        self.pause(SETTLED_S)
         if field.value:
             self.engine.press("Control+a")
         self.engine.write(text)

@@ -8,7 +8,9 @@
     ask.dispatchEvent(new MouseEvent('click', middle));
   }
   const plain = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
-  const semantic = (node) => node.id?.startsWith('flt-semantic-node');  // a heading is an <h2>
+  // A heading is an <h2> with the id of a node.
+  const semantic = (node) =>
+    node.matches?.('flt-semantics, [id^="flt-semantic-node"]') ?? false;
   const own = (node) => [...node.childNodes].filter((part) => !semantic(part));
   const roles = { INPUT: 'textbox', TEXTAREA: 'textbox', A: 'link', IMG: 'img' };
   const found = [];

@@ -126,6 +126,7 @@ def finish_a_coat(phone: Phone) -> None:
 def weigh_the_can(phone: Phone) -> None:
     phone.tap("Cans", "button")
     phone.tap(phone.see("Weigh a can").name, "button")
+    phone.see("Which can is on the scale?")  # the list before it names the same can
     phone.tap(phone.see("Fluorescent orange").name, "button")
     phone.keys("314.1")
     phone.see("257.5 g")  # what is left of 285.0 after 27.5 went into the pot
