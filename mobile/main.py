@@ -169,7 +169,7 @@ def guard(page: ft.Page, start: Start) -> None:
     when a drawing fails: its task that draws ends with the exception, so it is begun anew.
     """
     flet: Any = page.session
-    failed = [0.0]  # when a drawing failed last
+    failed_at_s = 0.0
 
     def trouble_at(report: str) -> None:
         sys.stderr.write(report + "\n")  # the browser's console is the log
@@ -179,12 +179,13 @@ def guard(page: ft.Page, start: Start) -> None:
     def drawn_to_its_end(task: "asyncio.Task[None]") -> None:
         if task.cancelled() or (bug := task.exception()) is None:
             return
+        nonlocal failed_at_s
         flet.start_updates_scheduler()
         watch()
         trouble_at("".join(traceback.format_exception(bug)))
-        if clock.now_s() - failed.pop() < AGAIN_S:  # saying so can't be drawn either
+        before_s, failed_at_s = failed_at_s, clock.now_s()
+        if failed_at_s - before_s < AGAIN_S:  # saying so can't be drawn either
             give_way(page, start)
-        failed.append(clock.now_s())
 
     def watch() -> None:
         task = getattr(flet, DRAWING)  # there is one from the first drawing on

@@ -13,7 +13,7 @@ HOLD_UP_G = 0.0, 1e4  # what one tool keeps
 WETTINGS_COUNT = 0, 1000
 LOSSES_COUNT = 0, 50
 
-ON_THE_WALL = "area × rate × coats, as in a spreading rate, ISO 4618"
+ON_THE_WALL = "area × rate × coats, definition of the spreading rate"
 KEPT = "what a tool keeps, common practice, no published source"
 MODEL = "this project"
 
@@ -83,8 +83,8 @@ def need(
     -------
         Grams and litres, with their working.
 
-    Source: definition of the spreading rate, ISO 4618; what tools keep and the kit, common
-    practice, no published source.
+    Source: definition of the spreading rate (ISO 4618, from memory); what tools keep and the kit,
+    common practice, no published source.
 
     >>> tools = (HoldUp("mini sleeve", 22.0, 2), HoldUp("brush", 8.0, 1), HoldUp("cup", 7.0, 2))
     >>> round(need(Coats(1.42, 52.0, 2), 1.0619967, tools, Kit(cling_g=7.0)).need_g, 2)

@@ -11,8 +11,8 @@ SPREAD_M2_L = 0.1, 100.0
 LOSS_RATIO = 0.0, 0.9  # of what leaves the can
 G_M2 = 0.1, 1e5
 
-FILM = "dry film from volume solids, MIL-HDBK-1110/1, chapter 4"
-LOSSES = "practical spreading rate, ISO 4618"
+FILM = "dry film from volume solids, MIL-HDBK-1110 / UFC 3-190-06, §2.1.5"
+LOSSES = "losses divide, common practice, no published source"
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +43,8 @@ def rate_of_film(
     -------
         g/m² for one coat, with its working.
 
-    Source: a wet film is the dry one over its volume solids (MIL-HDBK-1110/1); 1 µm on 1 m² is
-    1 mL; losses divide (practical spreading rate, ISO 4618).
+    Source: a wet film is the dry one over its volume solids (MIL-HDBK-1110 / UFC 3-190-06,
+    §2.1.5); 1 µm on 1 m² is 1 mL; losses divide, common practice, no published source.
 
     >>> round(rate_of_film(28.0, 1.04, 0.34, 0.1).g_m2, 2)
     95.16
@@ -83,7 +83,8 @@ def rate_of_spreading(spread_m2_l: float, density_g_ml: float, loss_ratio: float
     -------
         g/m² for one coat, with its working.
 
-    Source: definition of the spreading rate, ISO 4618; losses divide, as in `rate_of_film`.
+    Source: definition of the spreading rate (ISO 4618, from memory); losses divide, as in
+    `rate_of_film`.
 
     >>> round(rate_of_spreading(11.0, 1.02, 0.08).g_m2, 5)
     100.79051
@@ -115,7 +116,7 @@ def goes_over_m2(net_g: float, g_m2: float) -> float:
     -------
         m².
 
-    Source: definition of the spreading rate, ISO 4618.
+    Source: definition of the spreading rate (ISO 4618, from memory).
 
     >>> round(goes_over_m2(528.5, 100.790514), 2)
     5.24
