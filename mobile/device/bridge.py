@@ -19,6 +19,15 @@ class News(Protocol):
     kept: bool
     newer: bool
     ratio: float
+    name: str
+    bytes: "Bytes"
+
+
+class Bytes(Protocol):
+    """Bytes that are still the page's."""
+
+    def to_bytes(self) -> bytes:
+        """Copy them."""
 
 
 listeners: dict[str, tuple[Context, Callable[[News], None]]] = {}
@@ -52,3 +61,18 @@ def told(news: Any) -> None:
     if news.event in listeners:
         context, heard = listeners[news.event]
         context.run(heard, news)
+
+
+def bring(archive: str) -> None:
+    """Have the site's archive that a late import needs; raise `OSError` where it can't be had."""
+    path = f"/{archive}"
+    if not in_browser or path in sys.path:
+        return
+    import js  # noqa: PLC0415
+    from pyodide.ffi import JsException  # noqa: PLC0415
+
+    try:
+        js.bring(archive)
+    except JsException as problem:
+        raise OSError(f"{archive} could not be read: {problem}") from problem
+    sys.path.append(path)

@@ -20,6 +20,9 @@ ROOTS = (
     "mobile.main",
     "mobile.device.*",
     "core.*",
+    # asked for by name, in making a calendar
+    "_sysconfigdata__emscripten_wasm32-emscripten",
+    "tzdata.zoneinfo",
     # what Pyodide itself imports as it starts, and what its C code asks for by name
     "pyodide.*",
     "_pyodide.*",
@@ -36,6 +39,7 @@ ROOTS = (
     "encodings.idna",
     "encodings.latin_1",
     "encodings.utf_8",
+    "encodings.utf_8_sig",
     "io",
     "locale",
     "numbers",
@@ -91,14 +95,20 @@ LEFT_OUT = (
     "tarfile",
     "xml.*",
     "pint.matplotlib",
+    "dateutil.parser.*",
+    "dateutil.tz.win",
+    "icalendar.timezone.pytz",
     # stands in for a C module that is there
     "_pydatetime",
 )
 """Modules that imports name and that nothing here ever runs; a test imports all the others."""
 
+ALONG = ("_sysconfigdata", "sysconfig/", "zoneinfo/")
+"""Paths of the standard library that only what comes later asks for: they come with it."""
+
 
 def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
-    """Make the archives `library.zip`, `packages.zip` and `app.zip` for the browser's Python.
+    """Make the archives of the browser's Python: `library`, `packages`, `app`, and `later`.
 
     Parameters
     ----------
@@ -112,17 +122,21 @@ def archives(client: Client, app: dict[str, bytes]) -> dict[str, bytes]:
     dict of str to bytes
         Archive name -> bytes: stored, names sorted, dates fixed, only what the app can reach.
     """
-    shipped: dict[str, bytes] = {}
-    for package in packages.SHIPPED:
-        shipped |= packages.sources(package)
-    given = {"library": library(client), "packages": shipped, "app": app}
+    given = {"library": library(client), "app": app}
+    for archive, names in (("packages", packages.SHIPPED), ("later", packages.LATER)):
+        given[archive] = {}
+        for package in names:
+            given[archive] |= packages.sources(package)
     made = compiled(client, given)
+    for path in [path for path in made["library"] if path.startswith(ALONG)]:
+        made["later"][path] = made["library"].pop(path)
     if ICONS in made["packages"]:
         raise Unfit("The app uses ft.Icons, and the site has no font for them.", ICONS_MEND)
     for name, files in made.items():  # data belongs to the module of its name; the app's all goes
-        data = {path: text for path, text in given[name].items() if path.endswith(".json")}
+        data = {path: text for path, text in given[name].items() if not path.endswith(".py")}
         own = name == "app"
-        files |= {path: text for path, text in data.items() if own or f"{path[:-5]}.pyc" in files}
+        kept = {path for path in data if own or f"{path[:-5]}.pyc" in files} | {packages.UTC}
+        files |= {path: text for path, text in data.items() if path in kept}
     return {f"{name}.zip": stored(files) for name, files in sorted(made.items())}
 
 

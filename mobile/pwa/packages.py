@@ -16,6 +16,10 @@ SHIPPED = (
     "flexparser",
     "platformdirs",
 )
+LATER = ("icalendar", "python-dateutil", "tzdata")
+"""The start does without them: they come in an archive of their own, when they are first used."""
+MODULES = {"python-dateutil": "dateutil"}  # where it isn't the package's own name
+UTC = "tzdata/zoneinfo/UTC"  # all of the zones that a calendar in UTC needs
 BESIDES = """Python (the Python Software Foundation License, python.org) as built by Pyodide
 (Mozilla Public License 2.0, pyodide.org); Flutter and what comes with it: assets/NOTICES; the text
 font: a subset of IBM Plex Sans (SIL Open Font License 1.1) under the name Figures; signs cut from
@@ -75,22 +79,25 @@ def folder(module: str) -> Path:
     return Path(found.origin).parent
 
 
-def sources(module: str) -> dict[str, bytes]:
+def sources(package: str) -> dict[str, bytes]:
     """Read the Python sources of an installed package, and its data, by their path for imports."""
+    module = MODULES.get(package, package)
     found = importlib.util.find_spec(module)
     if found is None or found.origin is None:
         raise Unfit(f"The package {module} is not installed.")
     origin = Path(found.origin)
     if origin.name != "__init__.py":
         return {origin.name: origin.read_bytes()}
-    paths = (path for path in origin.parent.rglob("*") if path.suffix in {".py", ".json"})
-    return {path.relative_to(origin.parent.parent).as_posix(): path.read_bytes() for path in paths}
+    top = origin.parent.parent
+    paths = [path for path in origin.parent.rglob("*") if path.suffix in {".py", ".json"}]
+    paths += [top / UTC] if package == "tzdata" else []
+    return {path.relative_to(top).as_posix(): path.read_bytes() for path in paths}
 
 
 def licences() -> str:
     """Say under which licence each part is shipped, with the texts that the packages bring."""
     told = [BESIDES]
-    for package in SHIPPED:
+    for package in (*SHIPPED, *LATER):
         about = importlib.metadata.metadata(package).json
         name = about.get("license_expression") or about.get("license") or "as below"
         told.append(f"{package} {release(package)}: {name}")

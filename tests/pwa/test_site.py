@@ -20,7 +20,7 @@ from mobile.pwa.packages import Unfit
 from tests.pwa.conftest import ROOT, Files, checkout, laid
 from tests.pwa.make_icons import CUT, SIGNS, WHOLE
 
-ARCHIVES = ("python/app.zip", "python/library.zip", "python/packages.zip")
+ARCHIVES = tuple(f"python/{name}.zip" for name in ("app", "later", "library", "packages"))
 FOREIGN = re.compile(rb"""["'`(=\s](?:https?:)?//([a-z0-9-]+(?:\.[a-z0-9-]+)+)""")
 INERT = {
     "www.w3.org": "names of XML vocabularies",
@@ -142,6 +142,19 @@ def test_the_demo_job_ships(files: Files) -> None:
     assert zipped(files, "python/app.zip").read(demo) == (ROOT / demo).read_bytes()
 
 
+def test_what_the_start_does_without_lies_in_an_archive_of_its_own(files: Files) -> None:
+    tops = {
+        path: {name.split("/")[0].split(".")[0] for name in zipped(files, path).namelist()}
+        for path in ARCHIVES
+    }
+    later = tops.pop("python/later.zip")
+    assert {"icalendar", "dateutil", "tzdata", "zoneinfo"} <= later
+    assert not later & set().union(*tops.values())
+    assert "later.zip" not in files["page/worker.js"].decode()  # which starts the Python
+    data = [n for n in zipped(files, "python/later.zip").namelist() if not n.endswith(".pyc")]
+    assert data == [packages.UTC]
+
+
 def zipped(files: Files, path: str) -> zipfile.ZipFile:
     """Open an archive of the site."""
     return zipfile.ZipFile(io.BytesIO(files[path]))
@@ -175,7 +188,7 @@ def test_the_whole_of_core_and_device_is_shipped_and_the_generator_is_not(files:
 
 def test_licences_of_all_packages_are_there(files: Files) -> None:
     told = files["licences.txt"].decode()
-    for package in packages.SHIPPED:
+    for package in (*packages.SHIPPED, *packages.LATER):
         assert f"\n{package} {packages.release(package)}: " in told
     assert "SIL Open Font License" in told
     assert b"Flutter" in files["assets/NOTICES"]

@@ -11,7 +11,8 @@ try {
     indexURL: join(site, 'pyodide'),
     stdLibURL: join(site, 'python', 'library.zip'),
   });
-  const files = { packages: join(site, 'python', 'packages.zip'), app: join(site, 'python', 'app.zip'), stdlib, given };
+  const own = ['packages', 'later', 'app'].map((name) => [name, join(site, 'python', `${name}.zip`)]);
+  const files = { ...Object.fromEntries(own), stdlib, given };
   for (const [name, path] of Object.entries(files)) python.FS.writeFile(`/${name}.zip`, readFileSync(path));
   python.runPython(readFileSync(script, 'utf8'), { filename: script });
   writeFileSync(report, python.FS.readFile('/report'));

@@ -15,6 +15,16 @@ self.onmessage = ({ data }) => {
   else self.told?.(data);             // Python's mobile.device sets it
 };
 
+// An archive that the start does without. Python's import can't wait for a promise; here it needn't.
+self.bring = (name) => {
+  const ask = new XMLHttpRequest();
+  ask.open('GET', new URL(`../python/${name}`, import.meta.url), false);
+  ask.responseType = 'arraybuffer';
+  ask.send();
+  if (ask.status !== 200) throw new Error(`${name}: ${ask.status}`);
+  python.FS.writeFile(`/${name}`, new Uint8Array(ask.response), { canOwn: true });
+};
+
 async function start(url) {
   const pyodide = new URL('../pyodide/', import.meta.url).href;
   const { loadPyodide } = await import(`${pyodide}pyodide.mjs`);
