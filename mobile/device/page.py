@@ -1,4 +1,4 @@
-"""What only the page can do: ring, save a file, stay awake, keep the app, take a newer version.
+"""What only the page can do: ring, save and choose files, stay awake, keep the app, renew it.
 
 On any Python but the browser's the calls do nothing, so that the app also runs under Flet's server.
 """
@@ -39,6 +39,24 @@ def silence() -> None:
 def save_file(name: str, data: bytes, mime: str) -> None:
     """Put a file into the phone's downloads."""
     call("save", name=name, bytes=data, mime=mime)
+
+
+def pick_file(accept: str) -> None:
+    """Let the person choose a file of the phone, of kinds as in `.json,image/*`.
+
+    To be called at once after a touch: browsers ask nobody otherwise. Asked again before a file is
+    chosen, it is still one file that is heard of; where nothing is chosen nothing is.
+    """
+    call("pick", accept=accept)
+
+
+def on_picked(heard: Callable[[str, bytes], None]) -> None:
+    """Call `heard` with name and content of each file that is chosen.
+
+    The kinds that were asked for don't bind the person. There is no content where the file is
+    empty, larger than 64 MB, or can't be read.
+    """
+    listen("picked", lambda news: heard(news.name, news.bytes.to_bytes()))
 
 
 def keep_awake(on: bool) -> None:

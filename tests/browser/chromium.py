@@ -5,9 +5,16 @@ import json
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import BrowserContext, ConsoleMessage, Download, Error, sync_playwright
+from playwright.sync_api import (
+    BrowserContext,
+    ConsoleMessage,
+    Download,
+    Error,
+    FileChooser,
+    sync_playwright,
+)
 
-from tests.browser.engine import Screen, call, kill_group
+from tests.browser.engine import Screen, call, kill_group, until
 
 PROGRAM = "/usr/bin/chromium"
 FLAGS = (
@@ -44,6 +51,7 @@ class Chromium:
         self.home, self.screen = home, screen
         self.play = sync_playwright().start()
         self.told: list[str] = []
+        self.asked: list[FileChooser] = []
         self.downloads = home / "downloads"
         self.downloads.mkdir(parents=True, exist_ok=True)
         self.context: BrowserContext = self.play.chromium.launch_persistent_context(
@@ -72,6 +80,10 @@ class Chromium:
     def keep(self, download: Download) -> None:
         """Put a downloaded file into the folder of downloads."""
         download.save_as(self.downloads / download.suggested_filename)
+
+    def note(self, chooser: FileChooser) -> None:
+        """Note that the browser asks for a file."""
+        self.asked.append(chooser)
 
     def open(self, url: str) -> None:
         self.page.goto(url, wait_until="commit")
@@ -115,7 +127,18 @@ class Chromium:
             self.tabs.append(self.context.new_page())
         self.page = self.tabs[number]
         self.page.on("download", self.keep)
+        self.page.on("filechooser", self.note)
         self.page.bring_to_front()
+
+    def choose(self, path: Path) -> None:
+        asked = until(self.choosers, 30, lambda: "no file was asked for")
+        asked[-1].set_files(path)
+        self.asked.clear()
+
+    def choosers(self) -> list[FileChooser]:
+        """Tell where the browser has asked for a file."""
+        self.ask("() => 0")  # lets the engine hear of it
+        return self.asked
 
     def troubles(self) -> tuple[str, ...]:
         return tuple(self.told)

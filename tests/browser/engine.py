@@ -67,6 +67,9 @@ class Engine(Protocol):
     def tab(self, number: int) -> None:
         """Turn to a tab by its number; the next free number opens one."""
 
+    def choose(self, path: Path) -> None:
+        """Choose a file where the page has the browser ask for one."""
+
     def troubles(self) -> tuple[str, ...]:
         """Tell the errors that the page has written on its console."""
 

@@ -16,6 +16,7 @@ from tests.browser.bidi import Bidi
 from tests.browser.engine import Screen, call, kill_group, killed_if_it_fails, until
 
 PROGRAM = "/usr/bin/firefox-esr"
+ASKED = "input.fileDialogOpened"
 SILENT = {
     "app.normandy.enabled": False,
     "app.update.enabled": False,
@@ -78,7 +79,7 @@ class Firefox:
         """Find the first tab of the browser that was started."""
         self.bidi = Bidi(address(Path(self.errors.name), mark, self.process))
         self.bidi.call("session.new", capabilities={})
-        self.bidi.call("session.subscribe", events=["log.entryAdded"])
+        self.bidi.call("session.subscribe", events=["log.entryAdded", ASKED])
         self.tabs = [self.bidi.call("browsingContext.getTree")["contexts"][0]["context"]]
         self.tab(0)
 
@@ -133,6 +134,17 @@ class Firefox:
         self.page = self.tabs[number]
         self.bidi.call("browsingContext.activate", context=self.page)
         self.resize(self.screen.width, self.screen.height)
+
+    def choose(self, path: Path) -> None:
+        field = until(self.asking, 30, lambda: "no file was asked for")
+        self.bidi.call("input.setFiles", context=self.page, element=field, files=[str(path)])
+
+    def asking(self) -> dict[str, str] | None:
+        """Find the field that the browser asked a file for."""
+        self.ask("() => 0")  # lets the engine hear of it
+        asked = [event for event in self.bidi.events if event.get("method") == ASKED]
+        self.bidi.events = [event for event in self.bidi.events if event not in asked]
+        return {"sharedId": asked[-1]["params"]["element"]["sharedId"]} if asked else None
 
     def troubles(self) -> tuple[str, ...]:
         for event in self.bidi.events:

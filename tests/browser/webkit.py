@@ -12,18 +12,20 @@ from pathlib import Path
 from typing import Any
 
 from tests.browser import hand
-from tests.browser.engine import Screen, call, kill_group, killed_if_it_fails
+from tests.browser.engine import Screen, call, kill_group, killed_if_it_fails, until
 from tests.browser.webdriver import WebDriver, free_port
 
 DRIVER = "/usr/bin/WebKitWebDriver"
 XVFB = "/usr/bin/Xvfb"
-# The driver can't read the console: the page itself is asked to keep what is said on it.
+# The driver can't read the console: the page itself is asked to keep what is said on it. A driven
+# browser that shall ask for a file gives up at once.
 HEAR = """() => {
   if (globalThis.heard) return;
   const heard = globalThis.heard = [], say = console.error;
   console.error = (...words) => { heard.push(words.join(' ')); say(...words); };
   addEventListener('error', (event) => heard.push(event.message));
   addEventListener('unhandledrejection', (event) => heard.push(String(event.reason)));
+  addEventListener('cancel', ({ target }) => { globalThis.asked = target; }, true);
 }"""
 LANGUAGE = {"LANG": "en_US.UTF-8", "LC_ALL": "en_US.UTF-8"}  # "c" would be no language to Flutter
 
@@ -104,6 +106,13 @@ class WebKit:
         if number == len(self.tabs):
             self.tabs.append(self.driver.post("/window/new", type="tab")["handle"])
         self.driver.post("/window", handle=self.tabs[number])
+
+    def choose(self, path: Path) -> None:
+        asked = "() => globalThis.asked?.isConnected"
+        until(lambda: self.ask(asked), 30, lambda: "no file was asked for")
+        field = self.driver.post("/execute/sync", script="return globalThis.asked", args=[])
+        (name,) = field.values()
+        self.driver.post(f"/element/{name}/value", text=str(path))
 
     def troubles(self) -> tuple[str, ...]:
         return tuple(self.ask("() => globalThis.heard ?? []"))

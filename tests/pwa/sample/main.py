@@ -5,9 +5,16 @@ from collections.abc import Callable
 
 import flet as ft
 
+from mobile.device import calendar
 from mobile.device import page as device
 
 WORDS = "first edition"  # a test changes it to make a newer version
+REMINDER = ("base 1", "Base 1 is due", 1_936_884_960.0, 1_936_870_560.0)
+
+
+def remind() -> None:
+    """Save a calendar file."""
+    device.save_file("base 1.ics", calendar.calendar_file(*REMINDER), calendar.MIME)
 
 
 @ft.component
@@ -22,6 +29,7 @@ def Sample() -> ft.Control:  # noqa: N802  components are PascalCase
     def listen() -> None:
         device.on_version(lambda now: hear("version", f"kept {now.kept}, newer {now.newer}"))
         device.on_due(lambda name: hear("due", f"{name} is due"))
+        device.on_picked(lambda name, data: hear("picked", f"{name}: {len(data)}, {sum(data)}"))
         device.on_text(lambda ratio: hear("text", f"text is {ratio:.2f}"))
 
     ft.use_effect(listen, [])
@@ -30,6 +38,8 @@ def Sample() -> ft.Control:  # noqa: N802  components are PascalCase
         "Ring": lambda: device.set_alarms((("base 1", time.time() + 1),)),
         "Silence": device.silence,
         "Save": lambda: device.save_file("night garden.txt", b"moths", "text/plain"),
+        "Pick": lambda: device.pick_file(".txt"),
+        "Remind": remind,
         "Weigh": lambda: device.weighing(on=True),
         "Stirred": lambda: device.weighing(on=False),
         "Larger": lambda: device.text_ratio(1.5),

@@ -1,6 +1,7 @@
 // Does what only the page can, when Python asks for it.
 import { setAlarms, silence } from './alarm.js';
 import { renew, watch, weighing } from './offline.js';
+import { pick } from './pick.js';
 import { shown } from './splash.js';
 
 let awake, wanted = false;
@@ -29,6 +30,7 @@ const calls = {
   alarms: ({ alarms }, tell) => setAlarms(alarms, (id) => tell({ event: 'due', id })),
   silence,
   save: ({ name, bytes, mime }) => save(name, bytes, mime),
+  pick: ({ accept }, tell) => pick(accept, (name, bytes) => tell({ event: 'picked', name, bytes })),
   awake: ({ on }) => { wanted = on; stayAwake(); },
   persist: () => navigator.storage?.persist?.(),
   text: ({ ratio }) => { document.documentElement.style.fontSize = `${ratio * 100}%`; },

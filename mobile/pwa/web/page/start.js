@@ -10,7 +10,7 @@ worker.onmessage = ({ data }) => {
   if (data instanceof Uint8Array) toDart(data);
   else if (data.started) { ready(); opened(); }
   else if (data.failed) failed(data.failed);
-  else told(data, (news) => worker.postMessage(news));
+  else told(data, (news) => worker.postMessage(news, news.bytes ? [news.bytes.buffer] : []));
 };
 worker.onerror = (event) => failed(event.message || 'The app’s Python could not be loaded.');
 worker.postMessage({ url: document.URL });
