@@ -31,6 +31,8 @@ _KINDS = {
     "g_ml": Kind(
         "g/mL", "g/mL", 2, "lb/gal", 2, units=("g/mL", "kg/L", "g/cm³", "kg/m³", "lb/gal")
     ),
+    "g_m2": Kind("g/m²", "g/m²", 1, "g/m²", 1, units=("g/m²", "oz/ft²")),
+    "m2_l": Kind("m²/L", "m²/L", 1, "ft²/gal", 0, units=("m²/L", "ft²/gal")),
     "ratio": Kind("", "%", 1, "%", 1, units=("%",)),
 }
 # The tail of a name that consists of these is its unit; after "per" it is no unit of ours.
@@ -69,6 +71,10 @@ SPELLED = {
     "g/cm³": ("g/cm³", "g/cm3", "g/cc"),
     "kg/m³": ("kg/m³", "kg/m3"),
     "lb/gal": ("lb/gal", "lbs/gal"),
+    "g/m²": ("g/m²", "g/m2", "gsm"),
+    "oz/ft²": ("oz/ft²", "oz/ft2", "oz/sq ft"),
+    "m²/L": ("m²/l", "m2/l", "sq m/l"),
+    "ft²/gal": ("ft²/gal", "ft2/gal", "sq ft/gal"),
     "%": ("%", "percent", "per cent"),
 }
 # Units that may follow each other, and those after which the last may go without saying.
@@ -87,11 +93,11 @@ def kind_of(name: str) -> Kind:
     Returns
     -------
         Its kind; `PLAIN` for a name without a unit (`parts_count`), or with one that nobody
-        types or reads here (`spread_g_m2`, `price_per_g`).
+        types or reads here (`price_per_g`).
 
     Source: this project's naming.
 
-    >>> kind_of("width_m").us, kind_of("density_g_ml").us, kind_of("spread_g_m2") is PLAIN
+    >>> kind_of("width_m").us, kind_of("density_g_ml").us, kind_of("price_per_g") is PLAIN
     ('ft', 'lb/gal', True)
     """
     words = name.split("_")

@@ -16,7 +16,7 @@ from mobile.screens.lines import Notices, ToldLine
 from mobile.screens.mix.place import MixPlace
 from mobile.screens.walls.place import WallsPlace
 from mobile.session.address import WEIGH_OUT, address, at_keypad, place_of
-from mobile.session.coats import alarms
+from mobile.session.due import alarms
 from mobile.session.known import Known
 from mobile.session.pots import Pot, under_way
 from mobile.session.session import SESSION, Session, use_session

@@ -14,10 +14,13 @@ CHEAPEST = "this project"
 
 @dataclass(frozen=True, slots=True)
 class Size:
-    """A can as it is sold: litres on the label, its price in any one currency's smallest unit."""
+    """A can as it is sold: litres on the label, its price in any one currency's smallest unit.
+
+    The price is None while nobody said.
+    """
 
     label_l: float
-    price: float
+    price: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +37,7 @@ def worth(sizes: tuple[Size, ...], density_g_ml: float) -> Worth:
     Parameters
     ----------
     sizes
-        1 to 20 sizes, 0.001 to 1000 L, prices 0 to 1e9.
+        1 to 20 sizes, 0.001 to 1000 L, prices 0 to 1e9, one of them at least with a price.
     density_g_ml
         Of the paint, g/mL, 0.5 to 3.
 
@@ -47,17 +50,28 @@ def worth(sizes: tuple[Size, ...], density_g_ml: float) -> Worth:
     >>> round(worth((Size(0.25, 1480.0), Size(1.0, 4700.0)), 1.14).price_per_g, 4)
     4.1228
     """
-    require("sizes_count", len(sizes), *SIZES_COUNT)
+    require_sizes(sizes)
     require("density_g_ml", density_g_ml, *DENSITY_G_ML)
-    for size in sizes:
-        require("size_l", size.label_l, *SIZE_L)
-        require("price", size.price, *PRICE)
-    best = min(sizes, key=lambda size: size.price / size.label_l)
-    price_per_g = best.price / best.label_l / density_g_ml / ML_PER_L
-    inputs = {
-        "price": best.price,
-        "label_l": best.label_l,
-        "density_g_ml": density_g_ml,
-    }
+    priced = [(size.label_l, size.price) for size in sizes if size.price is not None]
+    require("priced_sizes_count", len(priced), *SIZES_COUNT)
+    label_l, price = min(priced, key=lambda one: one[1] / one[0])
+    price_per_g = price / label_l / density_g_ml / ML_PER_L
+    inputs = {"price": price, "label_l": label_l, "density_g_ml": density_g_ml}
     formula = "{price} ÷ {label_l} ÷ {density_g_ml} ÷ 1000"
     return Worth(price_per_g, (step("price_per_g", formula, price_per_g, CHEAPEST, **inputs),))
+
+
+def require_sizes(sizes: tuple[Size, ...]) -> None:
+    """Refuse sizes that no can is sold in.
+
+    Parameters
+    ----------
+    sizes
+        1 to 20 sizes, 0.001 to 1000 L, prices 0 to 1e9.
+
+    >>> require_sizes((Size(0.25, 1480.0), Size(1.0)))
+    """
+    require("sizes_count", len(sizes), *SIZES_COUNT)
+    for size in sizes:
+        require("size_l", size.label_l, *SIZE_L)
+        require("price", size.price or 0.0, *PRICE)

@@ -12,6 +12,7 @@ COATS_COUNT = 1, 20
 HOLD_UP_G = 0.0, 1e4  # what one tool keeps
 WETTINGS_COUNT = 0, 1000
 LOSSES_COUNT = 0, 50
+PATCHES_COUNT = 0, 1000
 
 ON_THE_WALL = "area × rate × coats, definition of the spreading rate"
 KEPT = "what a tool keeps, common practice, no published source"
@@ -19,12 +20,19 @@ MODEL = "this project"
 
 
 @dataclass(frozen=True, slots=True)
-class Coats:
-    """So many coats on so many m², each taking so many g/m²."""
+class Patch:
+    """So many m² that get so many coats."""
 
     area_m2: float
-    g_m2: float
     coats_count: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Coats:
+    """What one mix goes on: patches of wall, each coat taking so many g/m²."""
+
+    patches: tuple[Patch, ...]
+    g_m2: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +79,7 @@ def need(
     Parameters
     ----------
     coats
-        0 to 100 000 m², 0.1 to 100 000 g/m², 1 to 20 coats.
+        Up to 1000 patches of 0 to 100 000 m² and 1 to 20 coats; 0.1 to 100 000 g/m².
     density_g_ml
         Of the mix, g/mL, 0.5 to 3.
     hold_ups
@@ -87,11 +95,13 @@ def need(
     common practice, no published source.
 
     >>> tools = (HoldUp("mini sleeve", 22.0, 2), HoldUp("brush", 8.0, 1), HoldUp("cup", 7.0, 2))
-    >>> round(need(Coats(1.42, 52.0, 2), 1.0619967, tools, Kit(cling_g=7.0)).need_g, 2)
+    >>> round(need(Coats((Patch(1.42, 2),), 52.0), 1.0619967, tools, Kit(cling_g=7.0)).need_g, 2)
     231.08
     """
     require("density_g_ml", density_g_ml, *DENSITY_G_ML)
-    wall, kept, kits = _wall(coats), _kept(hold_ups), _kit(coats, kit)
+    require_coats(coats)
+    on_wall, kept, kits = _wall(coats), _kept(hold_ups), _kit(coats, kit)
+    wall = on_wall[-1]
     wall_g = wall.value
     kit_g = kits[-1].value if kits else 0.0
     need_g = wall_g + kept.value + kit_g
@@ -99,7 +109,7 @@ def need(
     of_mass = {"need_g": need_g, "density_g_ml": density_g_ml}
     need_l = need_g / density_g_ml / ML_PER_L
     working = (
-        wall,
+        *on_wall,
         kept,
         *kits,
         step("need_g", "{wall_g} + {kept_g} + {kit_g}", need_g, MODEL, **parts),
@@ -108,14 +118,43 @@ def need(
     return Need(wall_g, kept.value, kit_g, need_g, need_l, working)
 
 
-def _wall(coats: Coats) -> Step:
-    require("area_m2", coats.area_m2, *AREA_M2)
+def require_coats(coats: Coats) -> None:
+    """Refuse coats that nobody paints.
+
+    Parameters
+    ----------
+    coats
+        Up to 1000 patches of 0 to 100 000 m² and 1 to 20 coats; 0.1 to 100 000 g/m².
+
+    >>> require_coats(Coats((Patch(14.28, 3),), 116.4))
+    """
+    require("patches_count", len(coats.patches), *PATCHES_COUNT)
     require("g_m2", coats.g_m2, *G_M2)
-    require("coats_count", coats.coats_count, *COATS_COUNT)
-    inputs = {"area_m2": coats.area_m2, "rate_g_m2": coats.g_m2, "coats_count": coats.coats_count}
-    wall_g = coats.area_m2 * coats.g_m2 * coats.coats_count
-    formula = "{area_m2} × {rate_g_m2} × {coats_count}"
-    return step("wall_g", formula, wall_g, ON_THE_WALL, **inputs)
+    for patch in coats.patches:
+        require("area_m2", patch.area_m2, *AREA_M2)
+        require("coats_count", patch.coats_count, *COATS_COUNT)
+
+
+def _wall(coats: Coats) -> Working:
+    if len(coats.patches) == 1:
+        (patch,) = coats.patches
+        wall_g = patch.area_m2 * coats.g_m2 * patch.coats_count
+        inputs = {"area_m2": patch.area_m2, "rate_g_m2": coats.g_m2}
+        inputs["coats_count"] = patch.coats_count
+        formula = "{area_m2} × {rate_g_m2} × {coats_count}"
+        return (step("wall_g", formula, wall_g, ON_THE_WALL, **inputs),)
+    each: dict[str, float] = {}
+    terms: list[str] = []
+    for i, patch in enumerate(coats.patches, 1):
+        each |= {f"area_{i}_m2": patch.area_m2, f"coats_{i}_count": patch.coats_count}
+        terms.append(f"{{area_{i}_m2}} × {{coats_{i}_count}}")
+    coated_m2 = sum(patch.area_m2 * patch.coats_count for patch in coats.patches)
+    wall_g = coated_m2 * coats.g_m2
+    grams = {"coated_m2": coated_m2, "rate_g_m2": coats.g_m2}
+    return (
+        step("coated_m2", " + ".join(terms) or "0", coated_m2, ON_THE_WALL, **each),
+        step("wall_g", "{coated_m2} × {rate_g_m2}", wall_g, ON_THE_WALL, **grams),
+    )
 
 
 def _kept(hold_ups: tuple[HoldUp, ...]) -> Step:
@@ -137,9 +176,10 @@ def _kit(coats: Coats, kit: Kit | None) -> Working:
     require("share_ratio", kit.share_ratio, 0.0, 1.0)
     require("least_m2", kit.least_m2, 0.0, 100.0)
     require("cling_g", kit.cling_g, *HOLD_UP_G)
-    kit_m2 = max(kit.share_ratio * coats.area_m2, kit.least_m2)
+    area_m2 = sum(patch.area_m2 for patch in coats.patches)
+    kit_m2 = max(kit.share_ratio * area_m2, kit.least_m2)
     kit_g = kit_m2 * coats.g_m2 + kit.cling_g
-    share = {"share_ratio": kit.share_ratio, "area_m2": coats.area_m2, "least_m2": kit.least_m2}
+    share = {"share_ratio": kit.share_ratio, "area_m2": area_m2, "least_m2": kit.least_m2}
     grams = {"kit_m2": kit_m2, "rate_g_m2": coats.g_m2, "cling_g": kit.cling_g}
     return (
         step("kit_m2", "max({share_ratio} × {area_m2}, {least_m2})", kit_m2, MODEL, **share),

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import cast
 
 from core.errors import Refused, require
-from core.waits.pair import WAIT_S
+from core.waits.pair import FROM, INSTANT_S, WAIT_S, PairWait
 from core.working import Step, Working, step
 
 TASKS_COUNT = 0, 500
@@ -13,32 +13,16 @@ LONGEST = "longest path through the waits (critical path method)"
 
 Bound = tuple[int, int, float, int]  # from which task's start, to which, at least, which pair
 NO_PAIR = -1
-FROM = ("end", "start")
 HAIR_S = 1e-6  # less than any clock shows: sums of hours in binary
 
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """Work that takes so long, s; `id` is its key."""
+    """Work that takes so long, s; `id` is its key; it can't begin before `earliest_s`."""
 
     id: str
     work_s: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class PairWait:
-    """The wait between two tasks, by their keys: at least, and at most if the label says, s.
-
-    Each counts to the start of the later one, from the end or the start of the earlier one:
-    labels say either, and it makes hours of difference on a large wall.
-    """
-
-    after: str
-    before: str
-    minimum_s: float
-    maximum_s: float | None = None
-    minimum_from: str = "end"
-    maximum_from: str = "end"
+    earliest_s: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +46,7 @@ def hand_over(
     Parameters
     ----------
     tasks
-        Up to 500 with different keys, each 0 to 7 200 000 s of work.
+        Up to 500 with different keys, each 0 to 7 200 000 s of work, not before 0 to 1e11 s.
     pairs
         Up to 5000 waits between two of them; a minimum says no sooner, a maximum no later.
     one_after_another
@@ -81,8 +65,9 @@ def hand_over(
     Source: longest path in a graph of differences (Bellman, 1958) and critical path method (Kelley
     and Walker, 1959), both from memory; checked against trying all starts.
 
+    >>> from core.waits.pair import Wait
     >>> work = Task("base", 3600.0), Task("clear", 1800.0)
-    >>> hand_over(work, (PairWait("base", "clear", 86400.0),)).hand_over_s
+    >>> hand_over(work, (PairWait("base", "clear", Wait(86400.0)),)).hand_over_s
     91800.0
     """
     _require(tasks, pairs)
@@ -90,7 +75,7 @@ def hand_over(
     bounds = [bound for i, pair in enumerate(pairs) for bound in _bounds(i, pair, at, tasks)]
     if one_after_another:
         bounds += [(i, i + 1, task.work_s, NO_PAIR) for i, task in enumerate(tasks[:-1])]
-    starts_s, came_by = _longest(len(tasks), bounds)
+    starts_s, came_by = _longest([task.earliest_s for task in tasks], bounds)
     ends_s = [start_s + task.work_s for start_s, task in zip(starts_s, tasks, strict=True)]
     if not tasks:
         return HandOver((), 0.0, (), (step("hand_over_s", "0", 0.0, LONGEST),))
@@ -107,22 +92,24 @@ def _bounds(
     number: int, pair: PairWait, at: dict[str, int], tasks: tuple[Task, ...]
 ) -> tuple[Bound, ...]:
     """Write a wait as differences of starts: at least so long after, at most so long after."""
-    first, then = at[pair.after], at[pair.before]
+    first, then, wait = at[pair.after], at[pair.before], pair.wait
     work_s = tasks[first].work_s
-    least_s = pair.minimum_s + (work_s if pair.minimum_from == "end" else 0.0)
+    least_s = wait.minimum_s + (work_s if wait.minimum_from == "end" else 0.0)
     sooner = (first, then, least_s, number)
-    if pair.maximum_s is None:
+    if wait.maximum_s is None:
         return (sooner,)
-    most_s = pair.maximum_s + (work_s if pair.maximum_from == "end" else 0.0)
+    most_s = wait.maximum_s + (work_s if wait.maximum_from == "end" else 0.0)
     return sooner, (then, first, -most_s, number)
 
 
-def _longest(count: int, bounds: list[Bound]) -> tuple[list[float], list[Bound | None]]:
+def _longest(
+    earliest_s: list[float], bounds: list[Bound]
+) -> tuple[list[float], list[Bound | None]]:
     """Push each start back until every bound holds; what still moves then never ends."""
-    starts_s = [0.0] * count
-    came_by: list[Bound | None] = [None] * count
+    starts_s = list(earliest_s)
+    came_by: list[Bound | None] = [None] * len(starts_s)
     moved: Bound | None = None
-    for _ in range(count + 1):
+    for _ in range(len(starts_s) + 1):
         moved = None
         for bound in bounds:
             first, then, least_s, _number = bound
@@ -148,7 +135,7 @@ def _impossible(moved: Bound, came_by: list[Bound | None]) -> Refused:
         at = bound[0]
     most = [bound for bound in ring if bound[2] < 0 and bound[3] != NO_PAIR]
     named = (most or [bound for bound in ring if bound[3] != NO_PAIR] or [moved])[0]
-    return Refused("impossible_pair", float(named[3]), 0.0, 0.0)
+    return Refused("impossible_pair", float(named[3]), -1.0, -1.0)
 
 
 def _back(last: int, came_by: list[Bound | None]) -> tuple[int, ...]:
@@ -163,7 +150,7 @@ def _along(
     path: tuple[int, ...], came_by: list[Bound | None], tasks: tuple[Task, ...], end_s: float
 ) -> Step:
     """Add up the path: from start to start, and the last one's work."""
-    inputs: dict[str, float] = {}
+    inputs = {"earliest_s": tasks[path[0]].earliest_s} if tasks[path[0]].earliest_s else {}
     for number, i in enumerate(path[1:], 1):
         bound = came_by[i]
         inputs[f"from_start_{number}_s"] = bound[2] if bound else 0.0
@@ -179,11 +166,12 @@ def _require(tasks: tuple[Task, ...], pairs: tuple[PairWait, ...]) -> None:
     require("different_tasks_count", len(known), len(tasks), len(tasks))
     for task in tasks:
         require("work_s", task.work_s, *WAIT_S)
+        require("earliest_s", task.earliest_s, *INSTANT_S)
     for pair in pairs:
         unknown = len({pair.after, pair.before} - known)
         require("unknown_tasks_count", unknown, 0, 0)
-        require("minimum_s", pair.minimum_s, *WAIT_S)
-        if pair.maximum_s is not None:
-            require("maximum_s", pair.maximum_s, *WAIT_S)
-        strange = sum(of not in FROM for of in (pair.minimum_from, pair.maximum_from))
+        require("minimum_s", pair.wait.minimum_s, *WAIT_S)
+        if pair.wait.maximum_s is not None:
+            require("maximum_s", pair.wait.maximum_s, *WAIT_S)
+        strange = sum(of not in FROM for of in (pair.wait.minimum_from, pair.wait.maximum_from))
         require("unknown_from_count", strange, 0, 0)

@@ -18,8 +18,12 @@ def segmented(
     chosen: str,
     on_choose: Callable[[str], Any],
     text_ratio: float = 1.0,
+    name: str = "choose",
 ) -> ft.Control:
-    """Offer a few options as (key, words); the chosen one is filled and told as selected."""
+    """Offer a few options as (key, words); the chosen one is filled and told as selected.
+
+    `name` tells one choice of a screen from another.
+    """
     cells: list[ft.Control] = []
     for key, words in options:
         here = key == chosen
@@ -35,7 +39,7 @@ def segmented(
             padding=ft.Padding(6, 14, 6, 14),
             alignment=ft.Alignment.CENTER,
         )
-        cells.append(tap(face, partial(on_choose, key), chosen=here, key=f"choose {key}"))
+        cells.append(tap(face, partial(on_choose, key), chosen=here, key=f"{name} {key}"))
     stacked = text_ratio >= t.STACKED_FROM
     row: ft.Control = (
         ft.Column(cells, spacing=0, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH)

@@ -100,7 +100,7 @@ def stop_row(
         vertical_alignment=ft.CrossAxisAlignment.STRETCH,
     )
     face = ft.Container(line)
-    if on_tap is None or stop.state == "hand-over":
+    if on_tap is None:
         return face
     return tap(face, lambda: on_tap(stop.key), key=f"stop {stop.key}")
 

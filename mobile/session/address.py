@@ -6,7 +6,8 @@ from mobile.words.places import CANS, COATS, MIX, PLACES
 
 WEIGH_OUT = "/mix/weigh"
 HOW, NEW, PICK, EDIT = "how", "new", "pick", "edit"
-NO_CAN = ("", NEW, PICK)
+MEASURE, ZONES, PAINTS = "measure", "zones", "paints"
+NO_CAN = ("", NEW, PICK, PAINTS)
 
 
 def place_of(route: str) -> tuple[str, str]:
@@ -36,7 +37,7 @@ def at_keypad(route: str) -> bool:
     first, _, then = with_sheet(rest)[0].partition("/")
     if place == CANS:
         return first not in NO_CAN and then != EDIT
-    return place == MIX and then == "weigh"
+    return place == MIX and (then == "weigh" or then.endswith("/more"))
 
 
 def with_sheet(at: str) -> tuple[str, bool]:

@@ -3,14 +3,16 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from core.cans.ledger import Balance, balance, gap, speak_above
+from core.cans.drying import Air, dried_off
+from core.cans.ledger import Balance, balance, doubt, gap, speak_above
 from core.cans.weighing import GROSS_G, LABEL_L, fill, net, tare_from_unopened, volume
 from core.errors import Refused, require
 from core.paints.blend import DENSITY_G_ML
 from core.working import Working
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
-from mobile.store.records import Can, CanWeighed, Paint, Poured
+from mobile.store.entries import CanWeighed, LidOff, Poured
+from mobile.store.records import Can, Paint
 from mobile.words import cans as words
 
 READS = "reads"  # the figure of that form
@@ -25,6 +27,9 @@ class CanNow:
     paint: Paint | None
     weighed: CanWeighed | None
     balance: Balance
+    poured: tuple[Poured, ...] = ()  # since it was weighed last
+    dried_bound_g: float = 0.0
+    dried: Working = ()
 
     @property
     def level_ratio(self) -> float | None:
@@ -73,20 +78,34 @@ def cans_now(known: Known) -> tuple[CanNow, ...]:
 
 
 def _can_of(entry: object) -> str:
-    return entry.can if isinstance(entry, CanWeighed | Poured) else ""
+    return entry.can if isinstance(entry, CanWeighed | Poured | LidOff) else ""
 
 
 def _now(known: Known, can: Can, entries: Iterable[object]) -> CanNow:
     weighed: CanWeighed | None = None
-    poured_g: list[float] = []
+    poured: list[Poured] = []
+    lids: list[LidOff] = []
     for entry in entries:
         if isinstance(entry, CanWeighed):
             weighed = entry
-            poured_g.clear()
+            poured.clear()
+            lids.clear()
         elif isinstance(entry, Poured):
-            poured_g.append(entry.net_g)
-    settled = balance(weighed.net_g if weighed else None, tuple(poured_g))
-    return CanNow(can, found(known.paints, can.paint), weighed, settled)
+            poured.append(entry)
+        elif isinstance(entry, LidOff):
+            lids.append(entry)
+    dried = [dried_off(lid.open_s, lid.across_m, air_of(lid)) for lid in lids]
+    bound_g = sum(one.bound_g for one in dried)
+    net_g = weighed.net_g if weighed else None
+    settled = balance(net_g, tuple(pour.net_g for pour in poured), bound_g)
+    working = tuple(line for one in dried for line in one.working)
+    paint = found(known.paints, can.paint)
+    return CanNow(can, paint, weighed, settled, tuple(poured), bound_g, working)
+
+
+def air_of(lid: LidOff) -> Air:
+    """Give the air that a can stood open in."""
+    return Air(lid.air_c, lid.rh_ratio, lid.air_m_per_s)
 
 
 def _emptiest(now: CanNow) -> tuple[bool, float, int]:
@@ -107,9 +126,11 @@ def reading_of(now: CanNow, gross_g: float, scale_step_g: float) -> Found:
     gap_g, speaks = None, False
     if should_be_g is not None:
         missing = gap(paint.net_g, should_be_g)
-        above = speak_above(now.balance.poured_since_g, scale_step_g)
+        off = doubt(scale_step_g, scale_step_g, len(now.poured), now.dried_bound_g)
+        above = speak_above(now.balance.poured_since_g, scale_step_g, off.u_g)
         gap_g, speaks = missing.gap_g, abs(missing.gap_g) > above.speak_above_g
-        working += (*now.balance.working, *missing.working, *above.working)
+        working += (*now.dried, *now.balance.working, *missing.working)
+        working += (*off.working, *above.working)
     return Found(paint.net_g, litres_l, now.level(paint.net_g), gap_g, speaks, working)
 
 

@@ -1,18 +1,13 @@
-"""Verbs and views of *Job*: its name and steps, settings, export."""
+"""Verbs of *Job*: which one is open, its name, settings, export."""
 
 from dataclasses import replace
-from typing import Literal
 
-from core.coats.schedule import PlannedStep
 from core.errors import Refused, require
-from core.waits.pair import require_wait
 from core.walls.area import DEDUCTED_ABOVE_M2
-from mobile.session.known import Known
 from mobile.session.session import Session, Undo
-from mobile.store.records import CoatFinished, Job, Record, Settings
+from mobile.store.records import Job, Record, Settings
 from mobile.words import job as words
 
-StepState = Literal["done", "now", "to come"]
 CAPACITY_G = 10.0, 1e5  # a pocket scale to a platform
 
 
@@ -59,7 +54,7 @@ async def open_job(session: Session, job: Job) -> None:
 async def name_job(session: Session, name: str) -> None:
     """Name the open job."""
     job, made = job_or_new(session)
-    after = replace(_again(session, job), name=_named(name))
+    after = replace(again(session, job), name=_named(name))
     await session.keep(*(r for r in made if r.id != job.id), after, forget=("job/name",))
     session.tell(words.named(after.name), None if made else Undo(things=(job,)))
 
@@ -76,54 +71,9 @@ async def set_scale_and_rule(
         session.tell(words.SETTINGS_KEPT)
         return
     require("deducted_above_m2", deducted_above_m2, *DEDUCTED_ABOVE_M2)
-    ruled = replace(_again(session, job), deducted_above_m2=deducted_above_m2)
+    ruled = replace(again(session, job), deducted_above_m2=deducted_above_m2)
     await session.keep(settings, ruled, forget=("job/settings",))
     session.tell(words.rule_set(job.name), Undo(things=(job,)))
-
-
-async def keep_step(session: Session, step: PlannedStep) -> None:
-    """Keep a step, changed or at the end of the schedule."""
-    require_wait(step.wait)
-    job, made = job_or_new(session)
-    known_step = any(old.id == step.id for old in job.steps)
-    steps = (
-        tuple(step if old.id == step.id else old for old in job.steps)
-        if known_step
-        else (*job.steps, step)
-    )
-    forget = (f"job/steps/{step.id if known_step else 'new'}",)
-    after = replace(_again(session, job), steps=steps)
-    await session.keep(*(r for r in made if r.id != job.id), after, forget=forget)
-    session.tell(words.step_kept(step.name), None if made else Undo(things=(job,)))
-
-
-async def keep_steps(session: Session, steps: tuple[PlannedStep, ...], said: str) -> None:
-    """Keep the whole schedule: another order, one step fewer, a ready-made one."""
-    job, made = job_or_new(session)
-    after = replace(_again(session, job), steps=steps)
-    await session.keep(*(r for r in made if r.id != job.id), after)
-    session.tell(said, None if made else Undo(things=(job,)))
-
-
-def moved(
-    steps: tuple[PlannedStep, ...], step: PlannedStep, by_count: int
-) -> tuple[PlannedStep, ...]:
-    """Give the schedule with a step moved up or down; at the end it stays."""
-    rest = [other for other in steps if other.id != step.id]
-    place = min(max(steps.index(step) + by_count, 0), len(rest))
-    return (*rest[:place], step, *rest[place:])
-
-
-def step_states(known: Known) -> tuple[StepState, ...]:
-    """Say of each step whether all walls have it, whether it is the one now, or still to come."""
-    steps = known.job.steps if known.job else ()
-    walls = {wall.id for wall in known.job_walls}
-    coats = known.of(CoatFinished)
-    states: list[StepState] = []
-    for step in steps:
-        finished = walls and walls <= {coat.wall for coat in coats if coat.step == step.id}
-        states.append("done" if finished else "to come" if "now" in states else "now")
-    return tuple(states)
 
 
 def export(session: Session) -> bytes:
@@ -131,7 +81,7 @@ def export(session: Session) -> bytes:
     return session.shelf.export()
 
 
-def _again(session: Session, job: Job) -> Job:
+def again(session: Session, job: Job) -> Job:
     """Stamp a job anew, to be changed and kept."""
     _, at_s, device = session.stamp()
     return replace(job, at_s=at_s, device=device)

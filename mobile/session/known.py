@@ -4,18 +4,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import TypeVar, get_args
 
-from mobile.store.records import (
-    Can,
-    Draft,
-    Entry,
-    Job,
-    Mix,
-    Paint,
-    Record,
-    Settings,
-    Undone,
-    Wall,
-)
+from mobile.store.entries import Entry, Undone
+from mobile.store.records import Can, Draft, Job, Mix, Paint, Record, Settings, Wall, Zone
 
 T = TypeVar("T", bound=Record)
 SETTINGS = Settings(id="settings", at_s=0.0, device="")
@@ -29,6 +19,7 @@ class Known:
     settings: Settings = SETTINGS
     jobs: tuple[Job, ...] = ()
     walls: tuple[Wall, ...] = ()
+    zones: tuple[Zone, ...] = ()
     paints: tuple[Paint, ...] = ()
     cans: tuple[Can, ...] = ()
     mixes: tuple[Mix, ...] = ()
@@ -53,6 +44,12 @@ class Known:
     def job_walls(self) -> tuple[Wall, ...]:
         """The open job's walls."""
         return tuple(wall for wall in self.walls if self.job and wall.job == self.job.id)
+
+    @property
+    def job_zones(self) -> tuple[Zone, ...]:
+        """The open job's zones, on walls that are still there."""
+        walls = {wall.id for wall in self.job_walls}
+        return tuple(zone for zone in self.zones if zone.wall in walls)
 
     @property
     def job_mixes(self) -> tuple[Mix, ...]:
@@ -87,6 +84,7 @@ def known_of(records: Iterable[Record]) -> Known:
 _FIELDS = {
     Job: "jobs",
     Wall: "walls",
+    Zone: "zones",
     Paint: "paints",
     Can: "cans",
     Mix: "mixes",

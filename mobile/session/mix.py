@@ -5,23 +5,23 @@ from dataclasses import replace
 from core.errors import require
 from core.mixing.over_pour import Make
 from core.mixing.portions import Portion, portions, pouring_order
+from core.mixing.pot import contents
 from core.mixing.restart import Restart, offset_after_restart
 from core.mixing.weigh_out import poured_g
-from core.paints.recipe import shares
+from core.paints.recipe import Part, shares
 from core.units import typed
 from mobile import clock
+from mobile.session.amounts import amount_of
 from mobile.session.cans import can_for
 from mobile.session.job import job_or_new, settings_now
 from mobile.session.known import Known, found
-from mobile.session.pots import Pot, next_number, pots, tipped_before, under_way
+from mobile.session.pots import Pot, next_number, tipped_before, under_way
 from mobile.session.session import Session, Undo
-from mobile.store.records import (
+from mobile.session.to_weigh import to_weigh_next
+from mobile.store.entries import (
     CautionRead,
-    Draft,
     KeptOver,
     MadeMore,
-    Mix,
-    Paint,
     PotStarted,
     Poured,
     ScaleRestarted,
@@ -29,6 +29,7 @@ from mobile.store.records import (
     TippedOut,
     Undone,
 )
+from mobile.store.records import Draft, Mix, Paint
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 
@@ -43,7 +44,8 @@ async def keep_mix(session: Session, mix: Mix, paints: tuple[Paint, ...] = ()) -
     shares(mix.parts)
     job, made = job_or_new(session)
     old = found(known.mixes, mix.id)
-    kept = Mix(*session.stamp(mix.id), job.id, mix.name, mix.parts, mix.use, mix.planned_g)
+    mix_id, at_s, device = session.stamp(mix.id)
+    kept = replace(mix, id=mix_id, at_s=at_s, device=device, job=job.id)
     forget = (f"mix/{mix.id if old else 'new'}",)
     await session.keep(*made, *paints, kept, forget=forget)
     before = [found(known.paints, paint.id) for paint in paints]
@@ -51,6 +53,17 @@ async def keep_mix(session: Session, mix: Mix, paints: tuple[Paint, ...] = ()) -
     things = tuple(thing for thing in (old, *before) if thing)
     session.tell(words.kept(kept.name), Undo(things=things, forget=(*new, *_gone(old, kept))))
     return kept
+
+
+async def keep_amount(session: Session, mix: Mix) -> None:
+    """Keep what a mix takes: its rate, losses, tools, cups, kit and walls."""
+    known = session.known
+    amount_of(known, mix)
+    old = found(known.mixes, mix.id)
+    mix_id, at_s, device = session.stamp(mix.id)
+    kept = replace(mix, id=mix_id, at_s=at_s, device=device)
+    await session.keep(kept, forget=(f"mix/{mix.id}/amount",))
+    session.tell(words.kept(kept.name), Undo(things=(old,)) if old else None)
 
 
 def _gone(old: Mix | None, kept: Mix) -> tuple[str, ...]:
@@ -71,46 +84,50 @@ def split(known: Known, mix: Mix, batch_g: float, cup_g: float | None) -> tuple[
     return pouring_order(portions(mix.parts, batch_g, settings.scale_step_g), batch_g)
 
 
-async def start_pot(session: Session, mix: Mix, batch_g: float, cup_g: float | None) -> PotStarted:
+async def start_pot(
+    session: Session, mix: Mix, batch_g: float, cup_g: float | None, like: str = ""
+) -> PotStarted:
     """Put a cup on the scale: fix the portions, their order and their cans.
 
-    There is one scale: while a pot is under way that one is given, and no other is begun.
+    There is one scale: while a pot is under way that one is given, and no other is begun. `like`
+    is the pot whose composition `mix` repeats.
     """
     known = session.known
     if pot := under_way(known):
         return pot.started
     parts = split(known, mix, batch_g, cup_g)
     cans = tuple(can_for(known, part.paint, part.net_g) for part in parts)
-    number, step_g = next_number(known, mix.job), known.settings.scale_step_g
+    number, settings = next_number(known, mix.job), known.settings
+    at_scale = settings.scale_step_g, cup_g, settings.tared_each
     stamp = session.stamp()
-    started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, step_g, cup_g)
-    forget = (f"mix/{mix.id}/weigh", READING, RESTART)
+    started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, *at_scale, like)
+    forms = (f"mix/{mix.id}/weigh", *([f"mix/pots/{like}/more"] if like else []))
+    forget = (*forms, READING, RESTART)
     await session.keep(started, replace(settings_now(session), cup_g=cup_g), forget=forget)
     session.hush()
     return started
 
 
-def planned_next(known: Known) -> Mix | None:
-    """Give the mix to weigh next: planned grams and no finished pot, in the order of the list."""
-    if under_way(known):
-        return None
-    done = {pot.started.mix for pot in pots(known) if pot.ended == "stirred"}
-    waiting = (mix for mix in known.job_mixes if mix.planned_g and mix.id not in done)
-    return next(waiting, None)
+def like_pot(pot: Pot) -> Mix:
+    """Give a pot as a recipe: parts as they were really poured."""
+    parts = tuple(Part(one.paint, one.net_g) for one in contents(pot.poured) if one.net_g)
+    started = pot.started
+    stamp = started.mix, started.at_s, started.device
+    return Mix(*stamp, started.job, started.name, parts)
 
 
 async def start_planned(session: Session) -> PotStarted | None:
-    """Put the planned mix on the scale with its planned grams; the way to `/mix/weigh` is short.
+    """Put the next load on the scale; the way to `/mix/weigh` is short.
 
     A pot that is under way is given back instead; None where nothing is planned.
     """
     known = session.known
     if pot := under_way(known):
         return pot.started
-    mix = planned_next(known)
-    if mix is None or mix.planned_g is None:
+    load = to_weigh_next(known)
+    if load is None:
         return None
-    return await start_pot(session, mix, mix.planned_g, known.settings.cup_g)
+    return await start_pot(session, load.mix, load.load_g, known.settings.cup_g)
 
 
 def bounced(pot: Pot) -> bool:

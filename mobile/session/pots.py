@@ -8,7 +8,7 @@ from core.mixing.plan import Plan, Pour
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import OverPour, Target, next_pour, over
 from mobile.session.known import Known
-from mobile.store.records import (
+from mobile.store.entries import (
     Entry,
     KeptOver,
     MadeMore,
@@ -81,16 +81,19 @@ class Pot:
         """Give what is in of one paint."""
         return sum(pour.net_g for pour in self.poured if pour.paint == paint)
 
-    def answers(self, scale_capacity_g: float) -> Answers:
-        """Give the three answers to an over-pour; prices come with a later issue."""
+    def answers(
+        self, scale_capacity_g: float, prices_per_g: tuple[float | None, ...] = ()
+    ) -> Answers:
+        """Give the three answers to an over-pour; a price a portion, None where it is unknown."""
         room_g = max(0.0, scale_capacity_g - max(self.started.cup_g or 0.0, self.plan.offset_g))
-        prices = (None,) * len(self.plan.portions)
+        prices = prices_per_g or (None,) * len(self.plan.portions)
         return answers(self.plan, self.poured, prices, room_g, self.kept)
 
 
 def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
     """Put a pot together from its own entries, in the order in which they were written."""
-    pot = Pot(started, Plan(started.portions, 1.0, started.scale_step_g, 0.0))
+    step_g, each = started.scale_step_g, started.tared_each
+    pot = Pot(started, Plan(started.portions, 1.0, step_g, 0.0, each))
     for entry in entries:
         pot = _after(pot, entry)
     return pot

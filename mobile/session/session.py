@@ -20,7 +20,8 @@ from mobile import clock
 from mobile.device import page as device
 from mobile.session.drafts import Drafts
 from mobile.session.known import Known, known_of
-from mobile.store.records import Draft, Record, Undone
+from mobile.store.entries import Undone
+from mobile.store.records import Draft, Record
 from mobile.words import trouble as words
 
 T = TypeVar("T")

@@ -20,6 +20,14 @@ def job_area_m2(known: Known) -> float:
     return sum(area_of(known, wall.shape).net_m2 for wall in known.job_walls)
 
 
+def place_area_m2(known: Known, place_id: str) -> float:
+    """Give the painted area of a whole wall, or the typed one of a zone; 0 for what is gone."""
+    wall, zone = found(known.walls, place_id), found(known.zones, place_id)
+    if zone:
+        return zone.area_m2
+    return area_of(known, wall.shape).net_m2 if wall else 0.0
+
+
 def next_name(known: Known) -> str:
     """Give a name for the next wall."""
     taken = {wall.name for wall in known.job_walls}

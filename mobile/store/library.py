@@ -19,9 +19,10 @@ from mobile.store.book import Opened, keyed, open_book, table
 from mobile.store.codec import KINDS, decode, encode
 from mobile.store.contents import Contents, Kept, document_of, read_contents
 from mobile.store.door import Door
+from mobile.store.entries import Entry
 from mobile.store.export import exported, ids_of_job
 from mobile.store.migrations import ABOUT, MIGRATIONS, Migration
-from mobile.store.records import Entry, Job, Record
+from mobile.store.records import Job, Record
 
 _ENTRIES: Final = get_args(Entry)
 

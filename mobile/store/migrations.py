@@ -6,6 +6,7 @@ record holds: change the record, append a migration here, and add a book of the 
 `tests/store/`. A migration that was shipped is never changed.
 """
 
+import copy
 from collections.abc import Callable
 from typing import Any, Final
 
@@ -14,8 +15,49 @@ from mobile.store.errors import Newer, Unreadable
 Document = dict[str, dict[str, dict[str, Any]]]
 Migration = Callable[[Document], Document]
 
-MIGRATIONS: Final[tuple[Migration, ...]] = ()  # the first leads from schema 1 to 2
 ABOUT: Final = "about"  # the table that says which schema this is, under the id of its own name
+
+
+def whole_job(document: Document) -> Document:
+    """Lead from schema 1 to 2: waits join steps, coats have places, mixes and paints say more."""
+    for key, job in document.get("Job", {}).items():
+        job["waits"] = _pair_waits(job["steps"], f"{key}:hand-over")
+        for step in job["steps"]:
+            del step["wait"]
+            step |= {"work_s": 0.0, "walls": []}
+        if job["steps"]:
+            end = {"id": f"{key}:hand-over", "name": "hand-over", "use": "hand-over"}
+            job["steps"].append({**end, "work_s": 0.0, "walls": []})
+    for coat in document.get("CoatFinished", {}).values():
+        coat |= {"place": coat.pop("wall"), "started_at_s": None}
+    new: dict[str, dict[str, Any]] = {
+        "Paint": {"solids_ratio": None, "spread_m2_l": None, "g_m2": None, "sizes": []},
+        "Can": {"across_m": None},
+        "Mix": {"g_m2": None, "spread_m2_l": None, "dft_um": None, "loss_ratio": 0.0},
+        "Settings": {"tared_each": False, "keeps": [], "margin_ratio": 0.05},
+        "PotStarted": {"tared_each": False, "like": ""},
+    }
+    new["Paint"]["waits"] = []
+    new["Mix"] |= {"tools": None, "cups_count": 1, "kit": False, "walls": []}
+    for table, fields in new.items():
+        for record in document.get(table, {}).values():
+            if record.keys() & fields:
+                raise ValueError(f"{table} of a later schema")
+            record.update(copy.deepcopy(fields))
+    return document
+
+
+def _pair_waits(steps: list[dict[str, Any]], end: str) -> list[dict[str, Any]]:
+    """Give each step's wait as one before the next, that of the last before the hand-over."""
+    told = {"minimum_from": "end", "maximum_from": "end", "usual": False}
+    then = [*(step["id"] for step in steps[1:]), end]
+    return [
+        {"after": step["id"], "before": before, "wait": {**step["wait"], **told}}
+        for step, before in zip(steps, then, strict=True)
+    ]
+
+
+MIGRATIONS: Final[tuple[Migration, ...]] = (whole_job,)
 
 
 def schema_of(migrations: tuple[Migration, ...] = MIGRATIONS) -> int:

@@ -1,29 +1,31 @@
 """What the book holds: frozen records with an id, an instant and the device that wrote them.
 
 *Planned or owned* things (a job, a wall, a paint) are replaced whole. What *happened* is an
-**entry**: written once, never changed; a correction or an undo is a later entry that names it.
-Pots, cans and coats are computed from entries.
+**entry** (`entries.py`): written once, never changed.
 
 Instants are POSIX seconds (`at_s`); masses g, lengths m, volumes l, times s.
 """
 
 from dataclasses import dataclass
 
+from core.cans.price import Size
 from core.coats.schedule import PlannedStep
-from core.mixing.portions import Portion
 from core.paints.recipe import Part
+from core.waits.pair import PairWait, Wait
 from core.walls.shape import Wall as Shape
+from mobile.store.entries import Entry
 
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """A job: its name, its steps in order, and the rule for openings."""
+    """A job: its name, its steps in order with the waits between them, the rule for openings."""
 
     id: str
     at_s: float
     device: str
     name: str
     steps: tuple[PlannedStep, ...] = ()
+    waits: tuple[PairWait, ...] = ()
     deducted_above_m2: float = 0.5
     away: bool = False
 
@@ -41,8 +43,34 @@ class Wall:
 
 
 @dataclass(frozen=True, slots=True)
+class Zone:
+    """A part of a wall with an area of its own, and so many coats of a mix; "" for no mix yet."""
+
+    id: str
+    at_s: float
+    device: str
+    job: str
+    wall: str
+    name: str
+    area_m2: float
+    mix: str = ""
+    coats_count: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class LabelWait:
+    """What a paint's label says of the wait before a kind of step, "" for any."""
+
+    use: str
+    wait: Wait
+
+
+@dataclass(frozen=True, slots=True)
 class Paint:
-    """A paint of the shop; looks are `#rrggbb`, empty while unknown; density None while unknown."""
+    """A paint of the shop; looks are `#rrggbb`, empty while unknown; None is what nobody said.
+
+    `solids_ratio` is by volume; what one coat takes stands on the label as m² a litre or g a m².
+    """
 
     id: str
     at_s: float
@@ -51,6 +79,11 @@ class Paint:
     day: str = ""
     lamp: str = ""
     density_g_ml: float | None = None
+    solids_ratio: float | None = None
+    spread_m2_l: float | None = None
+    g_m2: float | None = None
+    sizes: tuple[Size, ...] = ()
+    waits: tuple[LabelWait, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,11 +99,25 @@ class Can:
     tare_g: float | None = None
     tare_from: str = ""  # "empty", "unopened", or nothing while unknown
     gone: bool = False
+    across_m: float | None = None  # inside, where paint can dry off
+
+
+@dataclass(frozen=True, slots=True)
+class Wetting:
+    """A kind of tool, and how many times it is wetted with a mix over all its coats."""
+
+    tool: str
+    wettings_count: int
 
 
 @dataclass(frozen=True, slots=True)
 class Mix:
-    """A recipe: parts by mass of paints (`Part.paint` is a `Paint.id`)."""
+    """A recipe: parts by mass of paints (`Part.paint` is a `Paint.id`), its use, what it takes.
+
+    One of `g_m2`, `spread_m2_l` and `dft_um` says what a coat takes; the usual stands in while
+    none does, and for `tools` while they are None. `walls` are those that a mix for whole walls
+    goes on, none for all that have a step of its use.
+    """
 
     id: str
     at_s: float
@@ -78,8 +125,24 @@ class Mix:
     job: str
     name: str
     parts: tuple[Part, ...]
-    use: str = "glaze"  # base, glaze, opaque
-    planned_g: float | None = None
+    use: str = "glaze"  # promoter, base, glaze, opaque, clear
+    planned_g: float | None = None  # typed; else what its walls and zones need
+    g_m2: float | None = None
+    spread_m2_l: float | None = None
+    dft_um: float | None = None
+    loss_ratio: float = 0.0
+    tools: tuple[Wetting, ...] | None = None
+    cups_count: int = 1
+    kit: bool = False
+    walls: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ToolKeeps:
+    """What a tool of one kind keeps each time it is wetted."""
+
+    tool: str
+    hold_up_g: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +160,9 @@ class Settings:
     scale_capacity_g: float = 5000.0
     cup_g: float | None = None
     bell: bool = True
+    tared_each: bool = False  # the scale is set to zero before each part
+    keeps: tuple[ToolKeeps, ...] = ()  # weighed; the usual stands in for the others
+    margin_ratio: float = 0.05  # bought above the need
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,169 +175,5 @@ class Draft:
     fields: tuple[tuple[str, str], ...]
 
 
-# --- entries -------------------------------------------------------------------------------
-
-
-@dataclass(frozen=True, slots=True)
-class PotStarted:
-    """A cup was put on the scale for a mix; the portions are the whole batch's, in pouring order.
-
-    `pot` of all pot entries is this entry's id. `Portion.paint` is a `Paint.id`.
-    """
-
-    id: str
-    at_s: float
-    device: str
-    job: str
-    mix: str
-    name: str
-    number: int
-    portions: tuple[Portion, ...]
-    cans: tuple[str, ...]  # one `Can.id` a portion, "" where the paint has no can yet
-    scale_step_g: float
-    cup_g: float | None
-
-
-@dataclass(frozen=True, slots=True)
-class Poured:
-    """Paint went from a can into a pot; `reads_g` is the reading typed, None for "on the mark"."""
-
-    id: str
-    at_s: float
-    device: str
-    pot: str
-    paint: str
-    can: str
-    net_g: float
-    reads_g: float | None
-
-
-@dataclass(frozen=True, slots=True)
-class MadeMore:
-    """An over-pour was answered by a bigger batch: all portions of the pot times `factor`."""
-
-    id: str
-    at_s: float
-    device: str
-    pot: str
-    factor_ratio: float
-
-
-@dataclass(frozen=True, slots=True)
-class KeptOver:
-    """An over-pour was kept as it is."""
-
-    id: str
-    at_s: float
-    device: str
-    pot: str
-    paint: str
-
-
-@dataclass(frozen=True, slots=True)
-class ScaleRestarted:
-    """The scale went off and shows `reads_g` with the cup back on it; so much it is off zero."""
-
-    id: str
-    at_s: float
-    device: str
-    pot: str
-    reads_g: float
-    offset_g: float
-
-
-@dataclass(frozen=True, slots=True)
-class TippedOut:
-    """A pot was given up; its paint is lost."""
-
-    id: str
-    at_s: float
-    device: str
-    pot: str
-
-
-@dataclass(frozen=True, slots=True)
-class Stirred:
-    """A pot is finished."""
-
-    id: str
-    at_s: float
-    device: str
-    pot: str
-
-
-@dataclass(frozen=True, slots=True)
-class CanWeighed:
-    """A can stood on the scale; net follows from the tare known then."""
-
-    id: str
-    at_s: float
-    device: str
-    can: str
-    gross_g: float
-    tare_g: float
-    net_g: float
-
-
-@dataclass(frozen=True, slots=True)
-class CoatFinished:
-    """One step on one wall: the rolling ended at `finished_at_s`."""
-
-    id: str
-    at_s: float
-    device: str
-    job: str
-    wall: str
-    step: str
-    finished_at_s: float
-
-
-@dataclass(frozen=True, slots=True)
-class StillTacky:
-    """A finger said no: the coat waits at least `more_s` longer, from then or from its end."""
-
-    id: str
-    at_s: float
-    device: str
-    coat: str
-    more_s: float
-
-
-@dataclass(frozen=True, slots=True)
-class CautionRead:
-    """A caution was read, for one job and one day (`YYYY-MM-DD`, the phone's own)."""
-
-    id: str
-    at_s: float
-    device: str
-    job: str
-    caution: str
-    day: str
-
-
-@dataclass(frozen=True, slots=True)
-class Undone:
-    """An entry was taken back; it stays in the book and counts no more."""
-
-    id: str
-    at_s: float
-    device: str
-    entry: str
-
-
-Thing = Job | Wall | Paint | Can | Mix | Settings | Draft
-Entry = (
-    PotStarted
-    | Poured
-    | MadeMore
-    | KeptOver
-    | ScaleRestarted
-    | TippedOut
-    | Stirred
-    | CanWeighed
-    | CoatFinished
-    | StillTacky
-    | CautionRead
-    | Undone
-)
+Thing = Job | Wall | Zone | Paint | Can | Mix | Settings | Draft
 Record = Thing | Entry

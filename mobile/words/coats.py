@@ -177,6 +177,11 @@ def strip(wall: str, ready: str, late: str) -> str:
     return f"{wall} dries until {ready}" + (f", too late from {late}" if late else "")
 
 
+def load(grams: str, number: int, of: int) -> str:
+    """Say which load of how many; one alone by its grams."""
+    return grams if of == 1 else f"load {number} of {of}"
+
+
 def grams(mix: str, batch: str) -> str:
     """Say what is weighed next."""
     return f"{mix}, {batch}"

@@ -30,6 +30,15 @@ def grams(value_g: float) -> str:
     return f"{value_g:.1f} g"
 
 
+def money(price: float) -> str:
+    """Write a price of minor units in the job's own money.
+
+    >>> money(47.364), money(51050.0)
+    ('0.47', '510.50')
+    """
+    return f"{price / 100:.2f}"
+
+
 def whole(value_g: float) -> str:
     """Write grams with no more digits than they have.
 

@@ -10,11 +10,26 @@ NAME, NEW_JOB, RENAME, BEGIN, KEEP_NAME = (
     *("Job", "New job", "Rename", "Begin the job", "Keep the name"),
 )
 ADD_STEP, STEP, KIND, STEP_NAME = "Add a step", "Step", "Kind of step", "Step"
-WAIT, WAIT_MORE = "Wait before the next step", "From the end of this one; read it off the label."
+WAIT, COUNTED = "Wait", "Counted from"
 LIMIT, NO_LIMIT, AT_MOST, RECOAT = "Recoat limit", "None", "At most", "Recoat within"
+LIMIT_COUNTED = "The limit is counted from"
+TAKES, TAKES_MORE = "Takes", "On all its walls together. Left empty, no work is counted."
+ON_WALLS, WAITS_BEFORE = "On these walls", "Waits before it"
+NOT_ASKED, NO_WAIT, USUAL = "not asked yet", "no wait", "usual, not off your label"
+USUAL_MORE = "A usual wait stands in here. Read the label, then keep it."
+OFF_LABEL_MORE = "Read it off the label of what was put on before."
+DROP_WAIT, KEEP_WAIT = "No wait between them", "Keep the wait"
+READY_MADE, READY_MADE_MORE = "Ready-made schedules", "usual steps, usual waits"
+USUAL_ALL = (
+    "Their waits are common practice, no more: each says so until you have read its label. "
+    "Recoat limits are asked, never assumed."
+)
+EARLIEST = "at the earliest: the label's waits, someone there day and night"
+EARLIEST_WAITS = "at the earliest: waits alone, no work counted"
 REMOVE_STEP, UP, DOWN = "Take it out", "Move up", "Move down"
-NO_STEPS = "No steps yet. A step is what is done on every wall, with the label's wait after it."
+NO_STEPS = "No steps yet. A step is what is done on a wall or a zone; waits stand between them."
 HAND_OVER = "hand-over"
+WAIT_DROPPED = "That wait is out. The schedule shows where one is asked."
 SETTINGS, SETTINGS_MORE = "Settings", "look, units, scale, bell"
 SETTINGS_KEPT = "Settings are kept."
 EXPORT, EXPORT_MORE, EXPORTED = (
@@ -33,8 +48,11 @@ LOOKS = (("dark", "Dark"), ("dim", "Dim"), ("light", "Light"))
 SYSTEMS = (("metric", "Metric"), ("us", "US"))
 TEXTS = (("1.0", "100\xa0%"), ("1.25", "125\xa0%"), ("1.5", "150\xa0%"), ("2.0", "200\xa0%"))
 STEPS_G = (("0.01", "0.01 g"), ("0.1", "0.1 g"), ("1.0", "1 g"))
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 BELLS = (("on", ON), ("off", OFF))
 LIMITS = (("none", NO_LIMIT), ("most", AT_MOST))
+FROM = (("end", "its end"), ("start", "its start"))
+LIMIT_FROM = (("end", "from its end"), ("start", "from its start"))
 KINDS = (
     ("prepare", "prepare"),
     ("promoter", "promoter"),
@@ -72,6 +90,56 @@ def rule_set(name: str) -> str:
     return f"{name}: the rule for openings is kept."
 
 
+def hand_over_at(when: str) -> str:
+    """Say the earliest hand-over."""
+    return f"Hand-over {when}"
+
+
+def wait_title(after: str) -> str:
+    """Head a wait by the step that it runs from."""
+    return f"Wait after {after}"
+
+
+def wait_small(before: str) -> str:
+    """Say which step a wait is before."""
+    return f"before {before}"
+
+
+def wait_before(minimum: str, before: str) -> str:
+    """Say a wait that is not for the next step."""
+    return f"{minimum} before {before}"
+
+
+def asked_before(before: str) -> str:
+    """Say that the wait before the next step is not asked yet."""
+    return f"wait before {before}: {NOT_ASKED}"
+
+
+def label_of(paint: str) -> str:
+    """Say off which label a wait comes."""
+    return f"Off the label of {paint}. Counts and limit as that label has them."
+
+
+def after_step(step: str) -> str:
+    """Name the step that a wait runs from."""
+    return f"after {step}"
+
+
+def pair(after: str, before: str) -> str:
+    """Name a pair of steps."""
+    return f"{after} to {before}"
+
+
+def wait_kept(pair_of: str) -> str:
+    """Say that a wait is kept."""
+    return f"The wait from {pair_of} is kept."
+
+
+def schedule_taken(name: str) -> str:
+    """Say that a ready-made schedule is the job's now."""
+    return f"{name}: its waits are the usual ones. Read each off your labels."
+
+
 def step_kept(name: str) -> str:
     """Say that a step is in the schedule."""
     return f"{name} is in the schedule."
@@ -90,6 +158,21 @@ def step_removed(name: str) -> str:
 def wait(minimum: str, maximum: str) -> str:
     """Say a wait, and its limit if there is one."""
     return f"{minimum}, at most {maximum}" if maximum else minimum
+
+
+def usual(wait_of: str) -> str:
+    """Mark a wait that stands in for the label's."""
+    return f"{wait_of}, usual"
+
+
+def all_waits(several: tuple[str, ...]) -> str:
+    """Put the waits after a step together."""
+    return "; ".join(several)
+
+
+def short_day(day: str) -> str:
+    """Say a day, `2031-05-17`, as its day and month."""
+    return f"{int(day[8:])} {MONTHS[int(day[5:7]) - 1]}" if day else ""
 
 
 def keep_step(name: str) -> str:

@@ -1,13 +1,19 @@
 """What *Mix* says."""
 
-from mobile.words.grams import first_up, grams, unbroken
+from mobile.words.grams import first_up, grams, listed, unbroken
 
 # The list
 EMPTY = "Write the first mix"
 EMPTY_MORE = "A mix is its paints and how many parts of each by weight. Then the scale pours it."
 NEW_MIX, POTS, RECIPE = "New mix", "Pots", "Recipe"
 TOO_MUCH, ALL_IN = "too much poured", "all is in"
-USES = {"base": "base", "glaze": "glaze", "opaque": "opaque"}
+USES = {
+    "promoter": "promoter",
+    "base": "base",
+    "glaze": "glaze",
+    "opaque": "opaque",
+    "clear": "clear coat",
+}
 
 # How a pot came out
 AS_PLANNED, ON_THE_SCALE, NOT_WEIGHED = "as planned", "on the scale", "nothing poured"
@@ -24,11 +30,49 @@ TODO_PARTS, TODO_PAINT, TODO_NUMBER = (
 )
 TODO_WRONG = "something above is not right yet"
 
+# How much
+KEEP_AMOUNT, ONE_COAT = "Keep it", "One coat takes"
+RATES = (
+    ("usual", "Label or usual"),
+    ("g_m2", "Grams a m²"),
+    ("spread_m2_l", "Spreading rate"),
+    ("dft_um", "Dry film"),
+)
+RATE_USUAL = "Off the label of its only paint, else what is usual for its use."
+LOSS = "Lost on the way"
+WETTINGS, WETTINGS_MORE = (
+    "Tools, each time one is wetted with it",
+    "Over all coats together. Bagged between coats, a sleeve counts once.",
+)
+TOOL_NAMES = {
+    "sleeve": "Sleeves",
+    "mini sleeve": "Mini sleeves",
+    "brush": "Brushes",
+    "tray": "Trays",
+    "bucket": "Buckets",
+    "cup": "Cups",
+}
+CUPS, KIT = "Cups", "Kept for touch-ups"
+KITS = (("no", "None"), ("yes", "A kit"))
+ON_WALLS = "On these walls"
+ON_WALL, IN_TOOLS, FOR_KIT = "on the wall", "tools and cups", "kit"
+AMOUNT_UNKNOWN = "Something below can't be read yet."
+NO_ZONE = "No zone has this mix yet. Mark one on a wall, under Walls."
+NO_STEP = "No step of the schedule puts it on a wall yet."
+HOW_AMOUNT = "what its walls and zones need"
+STANDS_IN = {
+    "density": "the density of a paint",
+    "rate": "what a coat takes",
+    "solids": "volume solids",
+    "tools": "the tools",
+}
+
 # Before the weigh-out
-GRAMS, CUP = "Grams", "Empty cup"
+GRAMS, CUP, AMOUNT = "Grams", "Empty cup", "How much"
+LIKE_POT, MORE_OF_SAME = "as it was really poured", "More of the same"
 HOW_MUCH = "How many grams? Type them below."
 ONE_SCALE = "There is one scale, and another pot stands on it."
-NO_CAN = "no can yet"
+NO_CAN, FROM_CAN = "no can yet", "straight from the can"
 PORTIONS_NOTE = (
     "To the scale's step, so that they add up to the batch: largest remainders, Hamilton 1792. "
     "The order of pouring is this project's planning model."
@@ -83,6 +127,41 @@ def title(count: int) -> str:
 def weigh(name: str, batch: str) -> str:
     """Say what the main button weighs."""
     return f"Weigh {name}, {batch}"
+
+
+def amount_title(name: str) -> str:
+    """Head how much of a mix there is to make."""
+    return f"{name}: how much"
+
+
+def coats(count: int) -> str:
+    """Count coats."""
+    return f"{count} coat" if count == 1 else f"{count} coats"
+
+
+def litres_and_rate(litres: str, rate: str) -> str:
+    """Say the litres, and what one coat takes."""
+    return f"{litres}, {rate} a coat"
+
+
+def stands_in(names: tuple[str, ...]) -> str:
+    """Say what is assumed: the usual stands in for what nobody said."""
+    return f"Assumed, as is usual: {listed(tuple(STANDS_IN[name] for name in names))}."
+
+
+def load(grams: str, number: int, of: int) -> str:
+    """Say which load of how many; one alone by its grams."""
+    return grams if of == 1 else f"load {number} of {of}"
+
+
+def loads(grams: str, count: int) -> str:
+    """Say how many loads of so many grams."""
+    return grams if count == 1 else f"{count} × {grams}"
+
+
+def use_and_coats(use: str, count: int) -> str:
+    """Say the use of a mix, and how many coats it gets."""
+    return USES[use] if not count else f"{USES[use]}, {count} coat{'s' if count > 1 else ''}"
 
 
 def carry_on(name: str, where: str) -> str:

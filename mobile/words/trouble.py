@@ -15,6 +15,9 @@ MOST = 1e6  # a bound above this is no help to anybody
 SENTENCES = {
     "openings_m2": "The openings are larger than the wall. Check their sizes, or the wall's.",
     "limit_before_wait": "The recoat limit must be later than the wait.",
+    "impossible_pair": "No time keeps all waits: {} leaves no room. Check its limit.",
+    "limit": "Has the label a recoat limit? Choose none or at most.",
+    "limit_from": "Is the limit counted from its end or its start? The label says.",
     "number_taken": "Another can has that number. Paint a different one on the lid.",
     "name": "Give it a name.",
     "can_number": "A whole number from 1 to 9999, as on the lid.",
@@ -46,6 +49,20 @@ _NAMES = {
     "opening_width_m": "Opening width",
     "opening_height_m": "Opening height",
     "opening_count": "How many",
+    "zone_area_m2": "Area",
+    "coats_count": "Coats",
+    "work_s": "Takes",
+    "rate_g_m2": "Grams a m²",
+    "spread_m2_l": "Spreading rate",
+    "dft_um": "Dry film",
+    "loss_ratio": "Lost on the way",
+    "wettings_count": "How many",
+    "solids_ratio": "Volume solids",
+    "size_l": "Can size",
+    "open_s": "Lid off for",
+    "across_m": "Can across",
+    "air_c": "Air",
+    "rh_ratio": "Humidity",
     "deducted_above_m2": "Openings come off above",
 }
 
@@ -60,7 +77,7 @@ def refused(refusal: Refused, show: Callable[[str, float], str]) -> str:
     """Say what is wrong with a value and what would do, in the person's units."""
     name = named(refusal.name)
     if refusal.name in SENTENCES:
-        return SENTENCES[refusal.name]
+        return SENTENCES[refusal.name].format(refusal.value)
     if isinstance(refusal.value, str):
         return f"{name}: type a number{_example(refusal.name)}"
     if refusal.high < MOST and refusal.high > refusal.low:

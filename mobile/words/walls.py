@@ -8,6 +8,12 @@ OPENING, OPENING_WIDTH, OPENING_HEIGHT, COUNT = (
     *("Opening", "Opening width", "Opening height", "How many"),
 )
 ONE_HEIGHT, TWO_HEIGHTS = "One height", "Two heights"
+MEASURE_AGAIN, MARK, REMOVE_ZONE = "Measure", "Mark a zone", "Take it off the wall"
+AREA, AREA_MORE = "Area", "Measured on the wall, or counted off the print."
+COATS, ITS_MIX, NEW_MIX = "Coats of it", "Its mix", "New mix"
+NO_MIX, NO_MIXES = "no mix yet", "No glaze or opaque mix yet: write one first, or keep it without."
+NO_ZONES = "No zone yet: a zone is a part of the wall with a mix of its own."
+IN_ZONES, POTS = "in zones", "Pots for this wall"
 EMPTY = "Measure the first wall"
 EMPTY_MORE = "Its width and its height give the square metres; openings come off."
 TODO, TODO_RIGHT = "type its width and height", "put its measures right"
@@ -17,6 +23,26 @@ NET, GROSS, OFF = "to paint", "whole wall", "openings off"
 def wall(number: int) -> str:
     """Name a wall by its number."""
     return f"Wall {number}"
+
+
+def zone(number: int) -> str:
+    """Name a zone by its number."""
+    return f"Zone {number}"
+
+
+def zone_small(use: str, coats: int) -> str:
+    """Say what a zone gets."""
+    return f"{use}, {coats} coat{'s' if coats > 1 else ''}"
+
+
+def zone_removed(name: str) -> str:
+    """Say that a zone is off its wall."""
+    return f"{name} is off the wall."
+
+
+def pot(number: int) -> str:
+    """Name a pot."""
+    return f"Pot {number}"
 
 
 def title(area: str) -> str:

@@ -4,10 +4,11 @@ from collections.abc import Callable
 
 from core.errors import Refused
 from mobile.words import trouble
-from mobile.words.grams import first_up, grams, listed
+from mobile.words.grams import first_up, grams, listed, money
 
 # At the scale
 LEAVE, WENT_OFF, ON_THE_MARK, SCALE_READS = "Leave", "Scale went off", "On the mark", "Scale reads"
+TARED = "tared to zero: it should read"
 SHOULD_READ, THE_SCALE_READS, ALL_STIRRED = (
     "the scale should read",
     "the scale reads",
@@ -149,9 +150,9 @@ def make(total: str) -> str:
     return f"Make {total} g instead"
 
 
-def extra(more: str) -> str:
+def extra(more: str, price: float | None = None) -> str:
     """Say what a bigger batch costs."""
-    return f"{more} g more"
+    return f"{more} g more" if price is None else f"{more} g more, worth {money(price)}"
 
 
 def adds(pours: tuple[tuple[str, str], ...]) -> str:
@@ -184,9 +185,9 @@ def shares(now: str, planned_share: str, paint: str) -> str:
     return f"{now} {paint}, where the recipe has {planned_share}."
 
 
-def lose(lost: str) -> str:
+def lose(lost: str, price: float | None = None) -> str:
     """Say what tipping it out costs."""
-    return f"lose {lost} g"
+    return f"lose {lost} g" if price is None else f"lose {lost} g, worth {money(price)}"
 
 
 def waste(paints: tuple[str, ...]) -> str:

@@ -2,9 +2,29 @@
 
 import re
 
-ROOT = chr(0x221B)  # a sign that core writes and the font lacks
+# Signs that core writes and the font lacks.
+ROOT, SQUARE_ROOT, WHOLE_UP = chr(0x221B), chr(0x221A), re.compile(r"\u2308(.+)\u2309")
 LARGER = re.compile(r"max\((.+), ([^,]+)\)")
 NAMES = {
+    "batch_g": "In all loads",
+    "bound_g": "Dried off, at most",
+    "coated_m2": "Square metres times coats",
+    "holds_l": "The cans hold",
+    "humidity_kg_per_kg": "Water in the air",
+    "kept_g": "Stays in tools and cups",
+    "kit_g": "For touch-ups",
+    "kit_m2": "The kit is for",
+    "load_g": "One load",
+    "need_g": "To weigh",
+    "need_l": "That is",
+    "price_per_g": "A gram is worth",
+    "rate_g_m2": "One coat takes",
+    "solids_ratio": "Volume solids of the mix",
+    "u_g": "Readings and drying can be off by",
+    "vapour_hpa": "Water vapour, hPa",
+    "wall_g": "On the wall",
+    "wanted_l": "With the margin",
+    "wft_um": "Wet film",
     "add_g": "To add",
     "band_g": "Band",
     "cup_l": "The cup holds",
@@ -60,7 +80,9 @@ def in_words(formula: str) -> str:
     >>> in_words("max({net_g} × {band_ratio}, 1)")
     'the larger of {net_g} × {band_ratio} and 1'
     """
-    return LARGER.sub(r"the larger of \1 and \2", formula).replace(ROOT, "cube root of ")
+    said = LARGER.sub(r"the larger of \1 and \2", formula)
+    said = WHOLE_UP.sub(r"\1, up to the next whole gram", said)
+    return said.replace(ROOT, "cube root of ").replace(SQUARE_ROOT, "square root of ")
 
 
 def source_of(source: str) -> str:

@@ -27,7 +27,8 @@ HEAVY = {
 # Take any text, number or shape: nothing is out of their range.
 TAKE_ANYTHING = {
     *("tidied", "value", "decimal", "trimmed", "significant", "amounts", "feet", "hours"),
-    *("kind_of", "unit_of", "warm", "step"),
+    *("kind_of", "unit_of", "warm", "step", "coats_left", "coats_before", "waits_before"),
+    *("kept_waits",),
 }
 needs_processes = pytest.mark.skipif(sys.platform == "emscripten", reason="has no processes")
 

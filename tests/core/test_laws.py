@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from core.cans.ledger import balance, gap
 from core.cans.weighing import fill, net, tare_from_unopened, volume
-from core.coats.schedule import USES, PlannedStep, next_step
+from core.coats.places import Coat, coats_left
 from core.errors import Refused
 from core.units import System, read
 from core.waits.pair import Wait, after, state
@@ -135,14 +135,12 @@ def test_a_ledger_without_a_leak_has_no_gap(net_g: float, poured_g: tuple[float,
         assert gap(net_g, should_be_g).gap_g == pytest.approx(0, abs=1e-6)
 
 
-@given(st.integers(0, 12), st.sets(st.integers(0, 12)))
-def test_the_next_step_is_the_first_that_is_not_finished(count: int, done: set[int]) -> None:
-    steps = tuple(
-        PlannedStep(str(i), f"step {i}", USES[i % len(USES)], Wait(900.0)) for i in range(count)
-    )
-    found = next_step(steps, tuple(str(i) for i in done))
-    left = [i for i in range(count) if i not in done]
-    assert (found.id if found else None) == (str(left[0]) if left else None)
+@given(st.integers(0, 12), st.sets(st.integers(0, 11)))
+def test_what_is_left_comes_after_all_that_is_finished(count: int, done: set[int]) -> None:
+    coats = tuple(Coat(str(i), "w", "w") for i in range(count))
+    found = coats_left(coats, frozenset((str(i), "w") for i in done), "w")
+    laid = [i for i in done if i < count]
+    assert [int(coat.step) for coat in found] == list(range(max(laid, default=-1) + 1, count))
 
 
 @given(st.text(max_size=60), st.sampled_from(("width_m", "air_c", "wait_s", "label_l", "net_g")))

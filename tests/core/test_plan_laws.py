@@ -1,5 +1,6 @@
 """Laws of what is needed and when it is done, over generated cases."""
 
+from dataclasses import replace
 from itertools import product
 
 import pytest
@@ -9,11 +10,12 @@ pytest.importorskip("hypothesis")
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.coats.need import Coats, HoldUp, Kit, need
+from core.coats.need import Coats, HoldUp, Kit, Patch, need
 from core.coats.rate import goes_over_m2, rate_of_film, rate_of_spreading
 from core.errors import Refused
 from core.mixing.loads import loads
-from core.waits.hand_over import HandOver, PairWait, Task, hand_over
+from core.waits.hand_over import HandOver, Task, hand_over
+from core.waits.pair import PairWait, Wait
 
 LATEST = 7  # in the schedules that are tried out one by one
 TASKS = st.lists(st.integers(0, 2), min_size=1, max_size=4).map(
@@ -26,15 +28,9 @@ FROM = st.sampled_from(["end", "start"])
 def schedules(draw: st.DrawFn) -> tuple[tuple[Task, ...], tuple[PairWait, ...]]:
     tasks = draw(TASKS)
     ids = st.sampled_from([task.id for task in tasks])
-    pair = st.builds(
-        PairWait,
-        ids,
-        ids,
-        st.integers(0, 2).map(float),
-        st.one_of(st.none(), st.integers(0, 4).map(float)),
-        FROM,
-        FROM,
-    )
+    least, most = st.integers(0, 2).map(float), st.integers(0, 4).map(float)
+    wait = st.builds(Wait, least, st.one_of(st.none(), most), FROM, FROM)
+    pair = st.builds(PairWait, ids, ids, wait)
     pairs = draw(st.lists(pair.filter(lambda p: p.after != p.before), max_size=5))
     return tasks, tuple(pairs)
 
@@ -45,10 +41,10 @@ def keeps(tasks: tuple[Task, ...], pairs: tuple[PairWait, ...], starts: tuple[fl
     for pair in pairs:
         (first, work), (then, _) = at[pair.after], at[pair.before]
         waited = {"end": then - first - work, "start": then - first}
-        most = pair.maximum_s
-        if waited[pair.minimum_from] < pair.minimum_s - 1e-9:
+        wait, most = pair.wait, pair.wait.maximum_s
+        if waited[wait.minimum_from] < wait.minimum_s - 1e-9:
             return False
-        if most is not None and waited[pair.maximum_from] > most + 1e-9:
+        if most is not None and waited[wait.maximum_from] > most + 1e-9:
             return False
     return True
 
@@ -95,8 +91,7 @@ def test_a_longer_wait_never_brings_the_hand_over_forward(
     if at >= len(pairs):
         return
     old = pairs[at]
-    fields = (old.maximum_s, old.minimum_from, old.maximum_from)
-    longer = PairWait(old.after, old.before, old.minimum_s + more_s, *fields)
+    longer = replace(old, wait=replace(old.wait, minimum_s=old.wait.minimum_s + more_s))
     plan, later = found(tasks, pairs), found(tasks, (*pairs[:at], longer, *pairs[at + 1 :]))
     if plan and later:
         assert later.hand_over_s >= plan.hand_over_s - 1e-9
@@ -130,11 +125,11 @@ HOLD_UPS = st.lists(
 def test_a_need_is_its_parts_and_grows_with_each(
     area_m2: float, g_m2: float, count: int, kept: tuple[HoldUp, ...]
 ) -> None:
-    coats = Coats(area_m2, g_m2, count)
+    coats = Coats((Patch(area_m2, count),), g_m2)
     bare, whole = need(coats, 1.1), need(coats, 1.1, kept, Kit(cling_g=7.0))
     assert whole.need_g == pytest.approx(whole.wall_g + whole.kept_g + whole.kit_g)
     assert bare.need_g == bare.wall_g <= whole.need_g
-    wider = need(Coats(area_m2 * 1.1, g_m2, count), 1.1, kept, Kit(cling_g=7.0))
+    wider = need(Coats((Patch(area_m2 * 1.1, count),), g_m2), 1.1, kept, Kit(cling_g=7.0))
     assert wider.need_g >= whole.need_g
 
 

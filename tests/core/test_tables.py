@@ -10,12 +10,15 @@ from pathlib import Path
 
 import pytest
 
-from core.cans.ledger import balance, gap, speak_above
-from core.cans.price import Size, worth
+from core.cans.buying import basket
+from core.cans.drying import Air, dried_off
+from core.cans.ledger import balance, doubt, gap, speak_above
+from core.cans.price import Size, require_sizes, worth
 from core.cans.weighing import fill, net, tare_from_unopened, volume
-from core.coats.need import Coats, HoldUp, Kit, need
+from core.coats.need import Coats, HoldUp, Kit, Patch, need, require_coats
+from core.coats.places import Coat, Place, coats_before, coats_left, coats_of, waits_before
 from core.coats.rate import goes_over_m2, rate_of_film, rate_of_spreading
-from core.coats.schedule import PlannedStep, next_step, require_schedule
+from core.coats.schedule import PlannedStep, kept_waits, require_schedule
 from core.errors import Refused, require
 from core.mixing.loads import loads
 from core.mixing.over_pour import answers
@@ -28,8 +31,8 @@ from core.mixing.weigh_out import next_pour, over, poured_g
 from core.paints.blend import blend, solids
 from core.paints.recipe import Part, require_recipe, shares
 from core.units import System, number, read, show, typed, unit_of
-from core.waits.hand_over import PairWait, Task, hand_over
-from core.waits.pair import Wait, after, require_wait, state
+from core.waits.hand_over import Task, hand_over
+from core.waits.pair import PairWait, Wait, after, require_wait, state, strictest
 from core.walls.area import painted_area
 from core.walls.shape import Opening, Wall
 
@@ -41,32 +44,12 @@ NAMES = {
         *(painted_area, shares, require_recipe, blend, portions, pouring_order, small_below_g),
         *(steps_count, on_step_g, shown_g, band_g, next_pour, poured_g, over),
         *(offset_after_restart, answers, contents, total_g, holds_l, level_ratio, levels),
-        *(
-            tare_from_unopened,
-            net,
-            volume,
-            fill,
-            balance,
-            gap,
-            speak_above,
-            after,
-            state,
-            next_step,
-        ),
-        *(next_step, require_schedule, read, show, number, typed, unit_of, require, tuple),
-        *(Coats, HoldUp, Kit, PairWait, Size, Task),
-        *(
-            need,
-            each_in_cup_g,
-            targets_g,
-            loads,
-            worth,
-            solids,
-            goes_over_m2,
-            rate_of_film,
-            rate_of_spreading,
-            hand_over,
-        ),
+        *(tare_from_unopened, net, volume, fill, balance, gap, doubt, speak_above, after, state),
+        *(strictest, kept_waits, require_schedule, read, show, number, typed, unit_of, require),
+        *(Coats, HoldUp, Kit, Patch, PairWait, Size, Task, Coat, Place, Air, tuple),
+        *(need, require_coats, each_in_cup_g, targets_g, loads, worth, require_sizes, solids),
+        *(goes_over_m2, rate_of_film, rate_of_spreading, hand_over, basket, dried_off),
+        *(coats_of, coats_left, coats_before, waits_before, frozenset),
         *(str, range),
     )
 } | {"nan": nan, "inf": inf}

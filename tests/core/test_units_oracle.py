@@ -18,6 +18,8 @@ IN_PINT = {  # our symbol: the name that it has there
     "lb": "pound", "°C": "degree_Celsius", "°F": "degree_Fahrenheit", "µm": "micrometer",
     "mil": "thou", "s": "second", "min": "minute", "h": "hour", "d": "day",
     "g/mL": "gram / milliliter", "kg/L": "kilogram / liter", "g/cm³": "gram / centimeter ** 3",
+    "g/m²": "gram / meter ** 2", "oz/ft²": "ounce / foot ** 2", "m²/L": "meter ** 2 / liter",
+    "ft²/gal": "foot ** 2 / US_liquid_gallon",
     "kg/m³": "kilogram / meter ** 3", "lb/gal": "pound / US_liquid_gallon", "%": "percent",
 }  # fmt: skip
 NAMES = {
@@ -28,6 +30,8 @@ NAMES = {
     "air_c": ("°C", ("°C", "°F")),
     "wet_um": ("µm", ("µm", "mm", "mil")),
     "wait_s": ("s", ("s", "min", "h", "d")),
+    "rate_g_m2": ("g/m²", ("g/m²", "oz/ft²")),
+    "spread_m2_l": ("m²/L", ("m²/L", "ft²/gal")),
     "density_g_ml": ("g/mL", ("g/mL", "kg/L", "g/cm³", "kg/m³", "lb/gal")),
 }
 CASES = [(name, si, unit) for name, (si, units) in NAMES.items() for unit in units]

@@ -19,14 +19,17 @@ STEP_NAMES = {
     *("paint_g", "tare_g", "full_ratio", "poured_since_g", "should_be_g", "gap_g", "speak_above_g"),
     *("wft_um", "rate_g_m2", "wall_g", "kept_g", "kit_m2", "kit_g", "need_g", "need_l"),
     *("load_g", "batch_g", "price_per_g", "solids_ratio", "hand_over_s"),
-    *("label_ready_at_s", "ready_at_s", "late_at_s"),
+    *("label_ready_at_s", "ready_at_s", "late_at_s", "coated_m2", "u_g", "wanted_l", "holds_l"),
+    *("vapour_hpa", "humidity_kg_per_kg", "opening_m2", "bound_g"),
 }
 AS_PYTHON = {"×": "*", "÷": "/", "−": "-", "²": "**2", "³": "**3", "∛": "cbrt", "π": "pi"}
-AS_PYTHON |= {"≤": "<=", "⌈": "ceil(", "⌉": ")"}
+AS_PYTHON |= {"√": "sqrt", "≤": "<=", "⌈": "ceil(", "⌉": ")"}
 MATHS = {
     "max": max,
     "ceil": math.ceil,
     "pi": math.pi,
+    "exp": math.exp,
+    "sqrt": math.sqrt,
     "cbrt": lambda x: x ** (1 / 3),
     "__builtins__": {},
 }

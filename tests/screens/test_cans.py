@@ -39,7 +39,7 @@ def test_a_shop_without_cans_says_what_to_do_first() -> None:
         assert find(screen, "number").value == "1"
         screen = OnPlace(session, CansPlace, "/cans")
         await tap(screen, "demo")
-        assert "201.1 g" in said(screen)
+        assert "212.9 g" in said(screen)
 
     run(story())
 

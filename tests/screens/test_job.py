@@ -7,7 +7,6 @@ import pytest
 from mobile.screens.job.place import JobPlace
 from mobile.session.session import Session
 from mobile.words import job as words
-from mobile.words import trouble
 from tests.screens.seen import OnPlace, find, tap, write
 from tests.screens.seen import words as said
 from tests.session.ember import JOB, SETTINGS
@@ -40,32 +39,6 @@ def test_a_job_is_named_and_renamed() -> None:
     asyncio.run(story())
 
 
-def test_a_step_without_its_wait_says_so_at_the_field_once_it_was_tried() -> None:
-    async def story() -> None:
-        _session, screen = await begun()
-        await tap(screen, "add step")
-        await tap(screen, "choose most")
-        assert not find(screen, "wait").error
-        await tap(screen, "keep")
-        for field in ("wait", "most"):
-            assert "type a number" in find(screen, field).error
-
-    asyncio.run(story())
-
-
-def test_a_wait_that_no_label_asks_for_is_refused_at_its_field() -> None:
-    async def story() -> None:
-        session, screen = await begun()
-        await tap(screen, "add step")
-        await write(screen, "wait", "5000000")
-        assert find(screen, "wait").error
-        await tap(screen, "keep")
-        assert session.known.job is not None
-        assert session.known.job.steps == ()
-
-    asyncio.run(story())
-
-
 def test_settings_that_keep_the_rule_do_not_speak_of_it() -> None:
     async def story() -> None:
         session, screen = await begun("/job/settings")
@@ -92,71 +65,6 @@ def test_a_damaged_book_that_was_put_aside_is_found_on_every_later_day(
         assert words.ASIDE in said(screen)
         await tap(screen, "duskcoat.aside-1")
         assert saved == [("duskcoat.aside-1", b"duskcoat.aside-1")]
-
-    asyncio.run(story())
-
-
-def test_a_step_asks_for_its_limit_and_never_assumes_one() -> None:
-    async def story() -> None:
-        session, screen = await begun()
-        await tap(screen, "add step")
-        await write(screen, "name", "promoter")
-        await tap(screen, "choose promoter")
-        await write(screen, "wait", "30")
-        await tap(screen, "choose most")
-        await write(screen, "most", "4 h")
-        await tap(screen, "keep")
-        assert session.known.job is not None
-        [step] = session.known.job.steps
-        assert (step.wait.minimum_s, step.wait.maximum_s) == (1800.0, 14400.0)
-        assert "30 min, at most 4 h" in said(screen)
-        await tap(screen, "add step")
-        await write(screen, "wait", "1:30")
-        await tap(screen, "keep")
-        assert session.known.job.steps[1].wait.maximum_s is None
-        assert session.known.job.steps[1].name == "base"
-
-    asyncio.run(story())
-
-
-@pytest.mark.parametrize(
-    ("wait", "most", "why"),
-    [
-        ("soon", "", "Wait: type a number, like 30 min or 1 h 30"),
-        ("2 h", "1 h", trouble.SENTENCES["limit_before_wait"]),
-        ("", "", "Wait: type a number, like 30 min or 1 h 30"),
-    ],
-)
-def test_a_wait_that_is_none_is_refused_in_words(wait: str, most: str, why: str) -> None:
-    async def story() -> None:
-        session, screen = await begun("/job/steps/new")
-        await write(screen, "wait", wait)
-        if most:
-            await tap(screen, "choose most")
-            await write(screen, "most", most)
-        await tap(screen, "keep")
-        assert session.shown.told is not None
-        assert session.shown.told.said == why
-        assert find(screen, "wait").value == wait
-
-    asyncio.run(story())
-
-
-def test_steps_move_and_go() -> None:
-    async def story() -> None:
-        session, screen = await begun()
-        for name in ("base 1", "base 2"):
-            await tap(screen, "add step")
-            await write(screen, "name", name)
-            await write(screen, "wait", "15")
-            await tap(screen, "keep")
-        job = session.known.job
-        assert job is not None
-        await tap(screen, f"stop {job.steps[1].id}")
-        await tap(screen, "up")
-        assert [step.name for step in session.known.job.steps] == ["base 2", "base 1"]  # type: ignore[union-attr]
-        await tap(screen, "remove")
-        assert [step.name for step in session.known.job.steps] == ["base 1"]  # type: ignore[union-attr]
 
     asyncio.run(story())
 

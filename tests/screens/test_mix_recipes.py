@@ -104,7 +104,7 @@ def test_an_empty_job_says_what_to_do_first() -> None:
         screen = on_mix(session)
         assert words.EMPTY in said(screen)
         await tap(screen, "demo")
-        assert words.title(8) in said(screen)
+        assert words.title(10) in said(screen)
 
     run(story())
 

@@ -141,6 +141,7 @@ def test_a_wall_is_changed_and_taken_off_and_both_can_be_taken_back() -> None:
         await write(screen, "left", "2.5")
         await tap(screen, "keep")
         await tap(screen, "Wall 1")
+        await tap(screen, "measure")
         assert find(screen, "width").value == "4"
         await write(screen, "width", "5")
         await tap(screen, "keep")
@@ -148,7 +149,7 @@ def test_a_wall_is_changed_and_taken_off_and_both_can_be_taken_back() -> None:
         await session.undo()
         await asyncio.sleep(0.05)
         assert "10.00 m²" in said(screen)
-        await tap(screen, "Wall 1")
+        await tap(screen, "measure")
         await tap(screen, "remove")
         assert session.known.job_walls == ()
         await session.undo()

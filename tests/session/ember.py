@@ -6,7 +6,8 @@ hand: 58.0 + 19.3 + 154.7, least remainders last; small below the root of 3 g x 
 
 from core.paints.recipe import Part
 from mobile.session.session import Session
-from mobile.store.records import Can, CanWeighed, Job, Mix, Paint, Settings
+from mobile.store.entries import CanWeighed
+from mobile.store.records import Can, Job, Mix, Paint, Settings
 from tests.session.shelf import Shelf
 
 STAMP = (1000.0, "phone")

@@ -20,7 +20,8 @@ from mobile.session.cans import (
     weigh_form,
 )
 from mobile.session.session import Session
-from mobile.store.records import Can, CanWeighed, Paint, Poured
+from mobile.store.entries import CanWeighed, Poured
+from mobile.store.records import Can, Paint
 from tests.session.ember import CAN_7, CAN_12, MEDIUM, ORANGE, STAMP, ember
 
 

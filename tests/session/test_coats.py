@@ -7,28 +7,21 @@ import pytest
 
 from mobile.session.coats import (
     NUDGE_S,
-    CoatNow,
-    alarms,
     caution_before,
     coat_finished,
-    coats_now,
     done_again,
-    in_order,
-    next_change_s,
-    nudged,
-    on_clock,
-    planned,
     read_caution,
-    soonest,
     still_tacky,
 )
+from mobile.session.coats_now import CoatNow, coats_now
+from mobile.session.due import alarms, in_order, next_change_s, nudged, on_clock, planned, soonest
 from mobile.session.job import set_settings, settings_now
 from mobile.session.session import Session
 from tests.session.two_walls import WALL_1, WALL_2, Watch, finished, hour_s, two_walls
 
 
 def wall(session: Session, name: str) -> CoatNow:
-    return next(coat for coat in coats_now(session.known) if coat.wall.name == name)
+    return next(coat for coat in coats_now(session.known) if coat.name == name)
 
 
 def test_finished_starts_the_labels_wait(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -110,14 +103,14 @@ def test_ready_walls_come_first_then_the_soonest(monkeypatch: pytest.MonkeyPatch
         finished(WALL_1, "base1", hour_s(12, 50)), finished(WALL_2, "promoter", hour_s(11, 45))
     )
     coats = coats_now(session.known)
-    assert [coat.wall.name for coat in in_order(coats, hour_s(12, 54))] == ["Wall 2", "Wall 1"]
+    assert [coat.name for coat in in_order(coats, hour_s(12, 54))] == ["Wall 2", "Wall 1"]
     due = planned(coats, hour_s(12, 54))
     assert due is not None
     assert due.next is not None
-    assert (due.wall.name, due.next.name) == ("Wall 2", "wash")  # nobody logged the wash there
+    assert (due.name, due.next.name) == ("Wall 2", "base 1")  # nobody logged the wash there
     wet = soonest(coats, hour_s(12, 54))
     assert wet is not None
-    assert wet.wall.name == "Wall 1"
+    assert wet.name == "Wall 1"
 
 
 def test_nothing_is_planned_while_all_walls_dry(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -195,14 +188,14 @@ def test_doing_a_step_again_asks_for_its_caution(monkeypatch: pytest.MonkeyPatch
     assert caution_before(session.known, wall(session, "Wall 1"), hour_s(10)) == ""  # base 1
 
 
-def test_the_last_coat_on_a_wall_is_the_one_that_ended_last(
+def test_a_step_that_lies_under_a_finished_one_is_asked_no_more(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     Watch(monkeypatch, hour_s(10))
     session = two_walls(
         finished(WALL_1, "base1", hour_s(9)), finished(WALL_1, "wash", hour_s(9, 30))
     )
-    one = wall(session, "Wall 1")  # the wash was forgotten and logged later
+    one = wall(session, "Wall 1")  # the wash was forgotten and logged later, the promoter never
     assert one.step is not None
     assert one.next is not None
-    assert (one.step.name, one.next.name) == ("wash", "promoter")
+    assert (one.step.name, one.next.name) == ("base 1", "base 2")

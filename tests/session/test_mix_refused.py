@@ -10,8 +10,9 @@ from mobile.session import mix as verbs
 from mobile.session.known import found
 from mobile.session.pots import pots, under_way
 from mobile.session.session import Session
+from mobile.store.entries import Undone
 from mobile.store.errors import Full
-from mobile.store.records import Mix, Paint, Undone
+from mobile.store.records import Mix, Paint
 from tests.session.ember import EMBER, SETTINGS, STAMP, again, ember
 from tests.session.shelf import Shelf
 from tests.session.weighing import now, reads, run, to_orange

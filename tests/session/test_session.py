@@ -5,15 +5,13 @@ from dataclasses import replace
 
 import pytest
 
-from core.coats.schedule import PlannedStep
 from core.errors import Refused
-from core.waits.pair import Wait
 from core.walls.shape import Opening
 from core.walls.shape import Wall as Shape
 from mobile.session import job as jobs
 from mobile.session.demo import open_demo
 from mobile.session.known import known_of
-from mobile.session.session import READ_S, Session
+from mobile.session.session import Session
 from mobile.session.walls import job_area_m2, keep_wall, next_name, remove_wall
 from mobile.words import trouble
 from tests.session.shelf import Shelf
@@ -93,7 +91,7 @@ def test_the_demo_job_comes_whole_and_goes_whole() -> None:
     async def run() -> None:
         await open_demo(one)
         assert job_area_m2(one.known) == pytest.approx(24.52)  # the job worked by hand, area.total
-        assert len(one.known.job_mixes) == 8
+        assert len(one.known.job_mixes) == 10
         await one.undo()
 
     asyncio.run(run())
@@ -134,65 +132,3 @@ def test_verbs_at_once_wait_for_each_other() -> None:
 def test_a_job_needs_a_name() -> None:
     with pytest.raises(Refused):
         asyncio.run(jobs.new_job(session(), "  "))
-
-
-STEPS = tuple(PlannedStep(name, name, "base", Wait(900.0)) for name in "abc")
-
-
-@pytest.mark.parametrize(
-    ("name", "by", "order"),
-    [("a", -1, "abc"), ("a", 1, "bac"), ("c", -1, "acb"), ("c", 1, "abc"), ("b", 1, "acb")],
-)
-def test_a_step_moves_by_one_and_stays_at_the_end(name: str, by: int, order: str) -> None:
-    step = next(step for step in STEPS if step.id == name)
-    assert "".join(step.id for step in jobs.moved(STEPS, step, by)) == order
-
-
-def test_steps_are_kept_changed_and_taken_back() -> None:
-    one = session()
-
-    async def run() -> None:
-        await jobs.keep_step(one, STEPS[0])
-        await jobs.keep_step(one, STEPS[1])
-        changed = PlannedStep("a", "first", "base", Wait(60.0, 120.0))
-        await jobs.keep_step(one, changed)
-        job = one.known.job
-        assert job is not None
-        assert job.steps == (changed, STEPS[1])
-        await one.undo()
-        job = one.known.job
-        assert job is not None
-        assert job.steps == STEPS[:2]
-
-    asyncio.run(run())
-
-
-def test_the_scale_and_the_rule_are_checked() -> None:
-    one = session()
-
-    async def run() -> None:
-        await jobs.new_job(one, "stair")
-        await jobs.set_scale_and_rule(one, 2000.0, 1.0)
-        assert one.known.job is not None
-        assert one.known.job.deducted_above_m2 == pytest.approx(1.0)
-        for capacity_g, rule_m2 in ((0.0, 1.0), (2000.0, -1.0)):
-            with pytest.raises(Refused):
-                await jobs.set_scale_and_rule(one, capacity_g, rule_m2)
-        assert one.known.settings.scale_capacity_g == pytest.approx(2000.0)
-
-    asyncio.run(run())
-
-
-def test_what_was_told_goes_once_it_was_read_and_not_before(
-    monkeypatch: pytest.MonkeyPatch,
-) -> None:
-    at_s = [1000.0]
-    monkeypatch.setattr("mobile.clock.now_s", lambda: at_s[0])
-    session = Session(Shelf(), "phone")
-    session.tell("Wall 1 is kept.")
-    at_s[0] += READ_S / 2
-    session.hush_if_read()
-    assert session.shown.told is not None
-    at_s[0] += READ_S
-    session.hush_if_read()
-    assert session.shown.told is None

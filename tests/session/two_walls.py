@@ -9,22 +9,31 @@ from datetime import datetime
 import pytest
 
 from core.coats.schedule import PlannedStep
-from core.waits.pair import Wait
+from core.waits.pair import PairWait, Wait
 from core.walls.shape import Wall as Shape
 from mobile import clock
 from mobile.session.session import Session
-from mobile.store.records import CautionRead, CoatFinished, Job, Record, Settings, Wall
+from mobile.store.entries import CautionRead, CoatFinished
+from mobile.store.records import Job, Record, Settings, Wall
 from tests.session.shelf import Shelf
 
 STAMP = (1000.0, "phone")
 STEPS = (
-    PlannedStep("wash", "wash", "prepare", Wait(3600.0)),
-    PlannedStep("promoter", "promoter", "promoter", Wait(1800.0, 14400.0)),
-    PlannedStep("base1", "base 1", "base", Wait(900.0)),
-    PlannedStep("base2", "base 2", "base", Wait(86400.0)),
-    PlannedStep("film", "film", "film", Wait(7200.0)),
+    PlannedStep("wash", "wash", "prepare"),
+    PlannedStep("promoter", "promoter", "promoter"),
+    PlannedStep("base1", "base 1", "base"),
+    PlannedStep("base2", "base 2", "base"),
+    PlannedStep("film", "film", "film"),
+    PlannedStep("end", "hand-over", "hand-over"),
 )
-JOB = Job("job", *STAMP, "Moth Cellar", STEPS)
+WAITS = (
+    PairWait("wash", "promoter", Wait(3600.0)),
+    PairWait("promoter", "base1", Wait(1800.0, 14400.0)),
+    PairWait("base1", "base2", Wait(900.0)),
+    PairWait("base2", "film", Wait(86400.0)),
+    PairWait("film", "end", Wait(7200.0)),
+)
+JOB = Job("job", *STAMP, "Moth Cellar", STEPS, WAITS)
 WALL_1 = Wall("w1", *STAMP, "job", "Wall 1", Shape(5.62, 2.8, 2.8))
 WALL_2 = Wall("w2", *STAMP, "job", "Wall 2", Shape(3.2, 2.35, 4.05))
 DAY = "2031-05-17"

@@ -7,7 +7,8 @@ from typing import Any, Union, cast, get_args, get_origin
 
 from hypothesis import strategies as st
 
-from mobile.store.records import Entry, Record
+from mobile.store.entries import Entry
+from mobile.store.records import Record
 from tests.store.pour_and_draft import PHONE, draft, poured
 
 __all__ = ["PHONE", "draft", "poured"]

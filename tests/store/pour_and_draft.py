@@ -1,6 +1,7 @@
 """Two records that tests keep: a pour, written once, and a draft, replaced."""
 
-from mobile.store.records import Draft, Poured
+from mobile.store.entries import Poured
+from mobile.store.records import Draft
 
 PHONE = "6f1c2a34-0000-4000-8000-000000000001"
 

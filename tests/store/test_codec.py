@@ -13,8 +13,9 @@ from core.mixing.portions import Portion
 from core.walls.shape import Opening
 from core.walls.shape import Wall as Shape
 from mobile.store.codec import KINDS, decode, encode
+from mobile.store.entries import PotStarted, Poured
 from mobile.store.errors import Unreadable
-from mobile.store.records import PotStarted, Poured, Record, Wall
+from mobile.store.records import Record, Wall
 from tests.store import made
 
 POURED = made.poured(1)

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from mobile.store import rows
 from mobile.store.contents import Contents, Kept, document_of, read_contents
 from mobile.store.errors import Newer, Unreadable
+from mobile.store.migrations import schema_of
 from mobile.store.records import Record
 from tests.store import made
 
@@ -27,7 +28,7 @@ VALUES: tuple[Any, ...] = (
 
 def document(kept: tuple[Kept, ...], device: str = made.PHONE) -> dict[str, Any]:
     """Give the document of a book."""
-    tables: dict[str, Any] = {"about": {"about": {"device": device, "schema": 1}}}
+    tables: dict[str, Any] = {"about": {"about": {"device": device, "schema": schema_of()}}}
     for each in kept:
         name = type(each.record).__name__
         tables.setdefault(name, {})[each.record.id] = document_of(each)
@@ -148,11 +149,11 @@ def test_an_empty_document_is_a_new_book() -> None:
     [
         ({"Brush": {}}, "Brush: unknown kind"),
         ({"Draft": {"pour-1": {"order": 9}}}, "missing"),
-        ({"about": {"about": {"schema": 1}}}, "about: not what"),
-        ({"about": {"about": {"schema": 1, "device": ""}}}, "about.about.device"),
+        ({"about": {"about": {"schema": 2}}}, "about: not what"),
+        ({"about": {"about": {"schema": 2, "device": ""}}}, "about.about.device"),
         ({"about": {"about": {"schema": True, "device": "a"}}}, "about.about.schema"),
         ({"about": {}}, "about.about.schema: no schema"),
-        ({"about": {"about": {"schema": 1, "device": "a"}, "more": {}}}, "about: not what"),
+        ({"about": {"about": {"schema": 2, "device": "a"}, "more": {}}}, "about: not what"),
     ],
 )
 def test_what_does_not_belong_in_a_book_is_refused(change: dict[str, Any], said: str) -> None:

@@ -14,23 +14,16 @@ from core.paints.recipe import Part
 from core.walls.shape import Wall as Shape
 from mobile.store.codec import KINDS, decode
 from mobile.store.door import MemoryDoor
-from mobile.store.library import Library
-from mobile.store.records import (
-    Can,
+from mobile.store.entries import (
     CanWeighed,
     CautionRead,
     CoatFinished,
-    Draft,
-    Job,
-    Mix,
-    Paint,
     PotStarted,
-    Record,
-    Settings,
     StillTacky,
     Undone,
-    Wall,
 )
+from mobile.store.library import Library
+from mobile.store.records import Can, Draft, Job, Mix, Paint, Record, Settings, Wall
 from tests.store import made
 
 P = made.PHONE
@@ -107,7 +100,7 @@ def test_the_form_of_the_file_is_as_described() -> None:
         '{"at_s": 1900000001.0, "device": "6f1c2a34-0000-4000-8000-000000000001", '
         '"fields": [["grams", "1."]], "id": "weigh", "kind": "Draft"}\n'
         "],\n"
-        '"schema": 1\n'
+        '"schema": 2\n'
         "}\n"
     )
 
@@ -132,7 +125,7 @@ def test_an_empty_book_is_a_file_too() -> None:
         "format": "duskcoat-book",
         "job": None,
         "records": [],
-        "schema": 1,
+        "schema": 2,
     }
 
 

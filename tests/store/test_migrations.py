@@ -7,10 +7,11 @@ from typing import Any
 import pytest
 
 from mobile.store.door import COPY, MemoryDoor
+from mobile.store.entries import CoatFinished, PotStarted, Poured
 from mobile.store.errors import Damaged, Newer
 from mobile.store.library import Library
 from mobile.store.migrations import MIGRATIONS, Document, Migration
-from mobile.store.records import Draft, Poured, Record
+from mobile.store.records import Draft, Job, Mix, Record, Settings
 from mobile.store.seal import State, sealed, unsealed
 from tests.store import made
 from tests.store.bad_doors import TEARS, DyingDoor, Killed, SmallDoor
@@ -163,3 +164,92 @@ def test_todays_own_schema_and_every_one_above_it() -> None:
 
     for ahead in (0, 1, 2, 1000):
         asyncio.run(run(ahead))
+
+
+# A book as schema 1 wrote it: two steps with waits of their own, a coat on a wall, a pot.
+SCHEMA_1 = {
+    "about": {"about": {"device": made.PHONE, "schema": 1}},
+    "Job": {
+        "job": {
+            "order": 1, "at_s": 1.9e9, "device": made.PHONE, "name": "Moth Cellar",
+            "steps": [
+                {
+                    "id": "p", "name": "promoter", "use": "promoter",
+                    "wait": {"minimum_s": 1800.0, "maximum_s": 14400.0},
+                },
+                {
+                    "id": "b", "name": "base 1", "use": "base",
+                    "wait": {"minimum_s": 900.0, "maximum_s": None},
+                },
+            ],
+            "deducted_above_m2": 0.5, "away": False,
+        },
+    },
+    "Paint": {
+        "FO": {
+            "order": 2, "at_s": 1.9e9, "device": made.PHONE, "name": "fluorescent orange",
+            "day": "#ff7a1a", "lamp": "#ff7a1a", "density_g_ml": 1.14,
+        },
+    },
+    "Mix": {
+        "m": {
+            "order": 3, "at_s": 1.9e9, "device": made.PHONE, "job": "job", "name": "ember",
+            "parts": [{"paint": "FO", "parts_count": 1.0}], "use": "glaze", "planned_g": 232.0,
+        },
+    },
+    "CoatFinished": {
+        "c": {
+            "order": 4, "at_s": 1.9e9, "device": made.PHONE, "job": "job", "wall": "w",
+            "step": "p", "finished_at_s": 1.9e9,
+        },
+    },
+    "Can": {
+        "can": {
+            "order": 5, "at_s": 1.9e9, "device": made.PHONE, "number": 7, "paint": "FO",
+            "label_l": 0.25, "tare_g": 56.6, "tare_from": "unopened", "gone": False,
+        },
+    },
+    "PotStarted": {
+        "pot": {
+            "order": 6, "at_s": 1.9e9, "device": made.PHONE, "job": "job", "mix": "m",
+            "name": "ember", "number": 1, "portions": [{"paint": "FO", "net_g": 232.0}],
+            "cans": ["can"], "scale_step_g": 0.1, "cup_g": 21.4,
+        },
+    },
+    "Settings": {
+        "settings": {
+            "order": 7, "at_s": 1.9e9, "device": made.PHONE, "job": "job", "look": "dim",
+            "units": "us", "text_ratio": 1.5, "scale_step_g": 0.1, "scale_capacity_g": 3000.0,
+            "cup_g": 21.4, "bell": False,
+        },
+    },
+}  # fmt: skip
+
+
+def test_a_book_of_schema_1_keeps_all_that_it_said() -> None:
+    async def run() -> None:
+        library = await Library.open(door_with(json.dumps(SCHEMA_1).encode()))
+        by_id = {record.id: record for record in library.records()}
+        job, coat = by_id["job"], by_id["c"]
+        assert isinstance(job, Job)
+        assert [step.use for step in job.steps] == ["promoter", "base", "hand-over"]
+        waits = [(pair.after, pair.before, pair.wait.maximum_s) for pair in job.waits]
+        assert waits == [("p", "b", 14400.0), ("b", job.steps[-1].id, None)]
+        assert isinstance(coat, CoatFinished)
+        assert (coat.place, coat.started_at_s) == ("w", None)
+        mix, pot, settings = by_id["m"], by_id["pot"], by_id["settings"]
+        assert isinstance(mix, Mix)
+        assert (mix.planned_g, mix.tools, mix.g_m2) == (232.0, None, None)
+        assert isinstance(pot, PotStarted)
+        assert not pot.tared_each
+        assert isinstance(settings, Settings)
+        assert (settings.look, settings.scale_capacity_g, settings.keeps) == ("dim", 3000.0, ())
+
+    asyncio.run(run())
+
+
+def test_a_later_book_that_calls_itself_schema_1_is_not_taken_for_one() -> None:
+    paint = {**SCHEMA_1["Paint"]["FO"], "sizes": [{"label_l": 1.0, "price": None}]}
+    book = {**SCHEMA_1, "Paint": {"FO": paint}}
+    with pytest.raises(Damaged, match="later schema"):
+        asyncio.run(Library.open(door_with(json.dumps(book).encode())))

@@ -12,7 +12,8 @@ from mobile.screens.coats.scene import Seen
 from mobile.screens.coats.thumb import Aim
 from mobile.screens.coats.weigh import weigh_actions
 from mobile.session import coats as verbs
-from mobile.session.coats import CoatNow
+from mobile.session import due
+from mobile.session.coats_now import CoatNow
 from mobile.session.session import Session
 from mobile.words import coats as words
 
@@ -70,6 +71,6 @@ def nudge_of(coat: CoatNow, at: Seen, by_s: float) -> Do:
     """Give what -5 and +5 do; two taps in one breath count twice."""
 
     def nudged(aim: Aim) -> Aim:
-        return Aim(coat.wall.id, verbs.nudged(coat, aim.nudge_s, by_s, at.now_s))
+        return Aim(coat.id, due.nudged(coat, aim.nudge_s, by_s, at.now_s))
 
     return lambda: at.set_aim(nudged)

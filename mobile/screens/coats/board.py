@@ -16,7 +16,9 @@ from mobile.screens.coats.how import how
 from mobile.screens.coats.scene import Hands, Scene, Seen
 from mobile.screens.coats.thumb import Aim
 from mobile.session import coats as verbs
-from mobile.session.coats import CoatNow, coats_now, in_order
+from mobile.session import due
+from mobile.session.coats_now import CoatNow, coats_now
+from mobile.session.due import in_order
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session
@@ -55,27 +57,27 @@ def hands_of(at: Seen) -> Hands:
 
     async def again(coat: CoatNow) -> None:
         if verbs.caution_before(at.known, coat, at.now_s):
-            at.set_aim(Aim(coat.wall.id))  # its caution comes first
+            at.set_aim(Aim(coat.id))  # its caution comes first
             return
         await at.session.attempt(verbs.done_again(at.session, coat))
 
     def choose(coat: CoatNow) -> None:
-        at.set_aim(Aim() if at.aim.wall == coat.wall.id else Aim(coat.wall.id))
+        at.set_aim(Aim() if at.aim.wall == coat.id else Aim(coat.id))
 
     return Hands(choose, tacky, again)
 
 
 def scene_of(shown: tuple[CoatNow, ...], at: Seen) -> Scene:
     """Find what all boards share."""
-    timed = [coat for coat in shown if verbs.on_clock(coat, at.now_s)]
-    soonest = verbs.soonest(shown, at.now_s)
+    timed = [coat for coat in shown if due.on_clock(coat, at.now_s)]
+    soonest = due.soonest(shown, at.now_s)
     return Scene(
         at.now_s,
         at.view,
         clock_of(shown, at.now_s, at.view),
         at.aim.wall,
-        timed[-1].wall.id if timed else "",
-        soonest.wall.id if soonest else "",
+        timed[-1].id if timed else "",
+        soonest.id if soonest else "",
         at.known.settings.bell,
     )
 

@@ -11,7 +11,8 @@ from mobile.screens.coats.clock import strip_of
 from mobile.screens.coats.foot import foot_of
 from mobile.screens.coats.scene import Hands, Scene
 from mobile.screens.coats.standing import standing_side
-from mobile.session.coats import CoatNow, on_clock
+from mobile.session.coats_now import CoatNow
+from mobile.session.due import on_clock
 from mobile.session.times import when
 from mobile.words import coats as words
 
@@ -25,32 +26,32 @@ def coat_board(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
     if stands == "done":
         return done_board(coat, scene)
     waits_long = stands == "drying" and not on_clock(coat, scene.now_s)
-    if (stands == "to start" or waits_long) and scene.chosen != coat.wall.id:
+    if (stands == "to start" or waits_long) and scene.chosen != coat.id:
         return tap(ft.Container(to_come(coat, scene)), lambda: hands.choose(coat), key=key_of(coat))
     rows: list[ft.Control] = [head_of(coat, scene, hands)]
     if coat.drying and scene.clock and on_clock(coat, scene.now_s):
         late_s = coat.drying.late_at_s
         late = when(late_s, scene.now_s) if late_s else ""
-        said = words.strip(coat.wall.name, when(coat.drying.ready_at_s, scene.now_s), late)
-        last = scene.last == coat.wall.id
+        said = words.strip(coat.name, when(coat.drying.ready_at_s, scene.now_s), late)
+        last = scene.last == coat.id
         rows.append(WaitStrip(strip_of(coat.drying), scene.clock, said, last, key="strip"))
     rows += foot_of(coat, scene, hands)
     # Boards change places, so they bear no key: Flet 1.0.5 breaks when keyed siblings are swapped.
     face = board(rows, RIMS.get(stands, ""), CLOSE)
-    if scene.chosen == coat.wall.id and isinstance(face, ft.Container):
+    if scene.chosen == coat.id and isinstance(face, ft.Container):
         face.border = ft.Border.all(3, t.TEXT)
     return face
 
 
 def key_of(coat: CoatNow) -> str:
     """Name the button that chooses a wall."""
-    return f"wall {coat.wall.name}"
+    return f"wall {coat.name}"
 
 
 def to_come(coat: CoatNow, scene: Scene) -> ft.Control:
     """Show a wall with nothing on it yet, or a wait too long for the clock."""
     coming = coat.next.name if coat.next else ""
-    name = words.long_wait(coming, coat.wall.name)
+    name = words.long_wait(coming, coat.name)
     if coat.drying is None or coat.step is None:
         return BoardToCome(name, "", words.TO_START)
     wait = words.after_step(scene.view.show("wait_s", coat.wait_s), coat.step.name)
@@ -62,7 +63,7 @@ def done_board(coat: CoatNow, scene: Scene) -> ft.Control:
     small = words.DONE
     if coat.drying and coat.step and coat.drying.ready_at_s > scene.now_s:
         small = words.last_dries(coat.step.name, when(coat.drying.ready_at_s, scene.now_s))
-    return board([head(coat.wall.name, small, icon("check", 28, t.GOOD, heavy=True), t.HEADING)])
+    return board([head(coat.name, small, icon("check", 28, t.GOOD, heavy=True), t.HEADING)])
 
 
 def head_of(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
@@ -72,6 +73,6 @@ def head_of(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
     coming = words.next_up(coat.next.name) if coat.next else ""
     step = coat.step.name if coat.step else ""
     says = {"drying": words.drying(step), "rolling": words.rolling(step)}
-    content = head(coat.wall.name, says.get(stands, coming), side)
-    chosen = scene.chosen == coat.wall.id
+    content = head(coat.name, says.get(stands, coming), side)
+    chosen = scene.chosen == coat.id
     return tap(ft.Container(content), lambda: hands.choose(coat), chosen=chosen, key=key_of(coat))

@@ -9,7 +9,7 @@ from mobile.parts.tap import Action, grow, spread
 from mobile.parts.waits import wait_fact
 from mobile.screens.coats.scene import Hands, Scene
 from mobile.session.address import HOW, go
-from mobile.session.coats import CoatNow
+from mobile.session.coats_now import CoatNow
 from mobile.session.times import when
 from mobile.words import coats as words
 from mobile.words import places
@@ -22,14 +22,14 @@ def foot_of(coat: CoatNow, scene: Scene, hands: Hands) -> list[ft.Control]:
         return []
     facts = facts_of(coat, scene)
     how = outline_button(
-        Action(places.HOW, lambda: go(places.COATS, coat.wall.id, HOW), key=f"how {coat.wall.name}")
+        Action(places.HOW, lambda: go(places.COATS, coat.id, HOW), key=f"how {coat.name}")
     )
     main: Action | None = None
     if stands == "ready":
-        main = Action(words.STILL_TACKY, lambda: hands.tacky(coat), key=f"tacky {coat.wall.name}")
+        main = Action(words.STILL_TACKY, lambda: hands.tacky(coat), key=f"tacky {coat.name}")
     elif stands == "too late" and coat.step:
         again = words.again(coat.step.name)
-        main = Action(again, lambda: hands.again(coat), key=f"again {coat.wall.name}")
+        main = Action(again, lambda: hands.again(coat), key=f"again {coat.name}")
     rows = limits(stands, scene, coat)
     if main is None:
         return [spread([*facts, how]), *rows]
@@ -40,9 +40,9 @@ def foot_of(coat: CoatNow, scene: Scene, hands: Hands) -> list[ft.Control]:
 
 def facts_of(coat: CoatNow, scene: Scene) -> list[ft.Control]:
     """Say the waits, each with the pattern that it has on the strip."""
-    if coat.drying is None or coat.step is None:
+    if coat.drying is None or coat.wait is None:
         return []
-    label = scene.view.show("wait_s", coat.step.wait.minimum_s)
+    label = scene.view.show("wait_s", coat.wait.minimum_s)
     facts = [wait_fact(label, "drying", words.LABEL_WAIT)]
     if coat.tacky:
         longer = scene.view.show("wait_s", coat.wait_s)
@@ -60,7 +60,7 @@ def limits(stands: str, scene: Scene, coat: CoatNow) -> list[ft.Control]:
     """Say what else holds: a limit that has passed, a phone that may not ring."""
     if stands == "too late":
         return [line("warning", words.LIMIT_GONE, t.CAUTION)]
-    if scene.soonest != coat.wall.id:
+    if scene.soonest != coat.id:
         return []
     return [line("bell", places.NO_RING) if scene.bell else line("silent", words.NO_BELL)]
 

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from mobile.parts.boards import Fact
 from mobile.parts.sheet import How
-from mobile.session.coats import CoatNow
+from mobile.session.coats_now import CoatNow
 from mobile.session.how import how_of
 from mobile.session.times import when
 from mobile.session.view import View
@@ -13,14 +13,14 @@ from mobile.words import coats as words
 
 def how(coats: tuple[CoatNow, ...], wall_id: str, now_s: float, view: View) -> How | None:
     """Give the sheet for a wall's wait; None where none is asked for, or nothing dries."""
-    coat = next((coat for coat in coats if coat.wall.id == wall_id), None)
-    if coat is None or coat.drying is None or coat.step is None:
+    coat = next((coat for coat in coats if coat.id == wall_id), None)
+    if coat is None or coat.drying is None or coat.step is None or coat.wait is None:
         return None
     dried = coat.drying
-    facts = [Fact(view.show("wait_s", coat.step.wait.minimum_s), words.LABEL_WAIT)]
+    facts = [Fact(view.show("wait_s", coat.wait.minimum_s), words.LABEL_WAIT)]
     if coat.tacky:
         facts.append(Fact(view.show("wait_s", coat.wait_s), words.WITH_TACKY))
-    title = words.how_title(coat.wall.name, coat.step.name)
+    title = words.how_title(coat.name, coat.step.name)
     small = words.how_small(when(dried.finished_at_s, now_s), when(dried.ready_at_s, now_s))
     sheet = how_of(title, small, dried.working, view)
     return replace(sheet, answers=tuple(facts), note=words.HOW_NOTE)

@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 
 from mobile.parts.tap import Action, Do
-from mobile.session.coats import CoatNow, planned, soonest
+from mobile.session.coats_now import CoatNow
+from mobile.session.due import planned, soonest
 from mobile.session.times import when
 from mobile.words import cautions
 from mobile.words import coats as words
@@ -19,7 +20,7 @@ class Aim:
 
 def aimed(coats: tuple[CoatNow, ...], aim: Aim, now_s: float) -> CoatNow | None:
     """Give the wall that the main button finishes: the chosen one, else the planned one."""
-    chosen = next((coat for coat in coats if coat.wall.id == aim.wall and coat.next), None)
+    chosen = next((coat for coat in coats if coat.id == aim.wall and coat.next), None)
     return chosen or planned(coats, now_s)
 
 
@@ -41,8 +42,8 @@ def finish_words(coat: CoatNow) -> str:
 def small_line(coat: CoatNow, aim: Aim, now_s: float) -> str:
     """Name the wall, and what is unusual about finishing there now."""
     if aim.nudge_s:
-        return words.ends_at(coat.wall.name, when(now_s + aim.nudge_s, now_s))
-    return coat.wall.name
+        return words.ends_at(coat.name, when(now_s + aim.nudge_s, now_s))
+    return coat.name
 
 
 def warning(coat: CoatNow, now_s: float) -> str:
@@ -62,7 +63,7 @@ def waiting_action(coats: tuple[CoatNow, ...], now_s: float) -> Action:
     if wet is None or wet.drying is None:
         return Action(words.ALL_DONE, key="finish")
     if wet.state(now_s) == "rolling":
-        said = words.rolls_until(wet.wall.name, when(wet.drying.finished_at_s, now_s))
+        said = words.rolls_until(wet.name, when(wet.drying.finished_at_s, now_s))
     else:
-        said = words.ready_at(wet.wall.name, when(wet.drying.ready_at_s, now_s))
+        said = words.ready_at(wet.name, when(wet.drying.ready_at_s, now_s))
     return Action(said, None, words.TAP_A_WALL, key="finish")

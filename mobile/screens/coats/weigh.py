@@ -3,9 +3,10 @@
 from mobile.parts.tap import Action
 from mobile.session.address import PICK, go
 from mobile.session.known import Known
-from mobile.session.mix import planned_next, start_planned
+from mobile.session.mix import start_planned
 from mobile.session.pots import under_way
 from mobile.session.session import Session
+from mobile.session.to_weigh import to_weigh_next
 from mobile.session.view import View
 from mobile.words import coats as words
 from mobile.words import places
@@ -20,11 +21,12 @@ def weigh_actions(session: Session, known: Known, view: View) -> tuple[Action, A
     can = Action(
         words.WEIGH_CAN, lambda: go(places.CANS, PICK), words.SHORTEST_FIRST, key="weigh a can"
     )
-    pot, mix = under_way(known), planned_next(known)
+    pot, load = under_way(known), to_weigh_next(known)
     if pot:
         on = words.pot(pot.started.number)
         return Action(words.WEIGH_ON, lambda: go(places.MIX, "weigh"), on, key="weigh next"), can
-    if mix and mix.planned_g:
-        small = words.grams(mix.name, view.show("batch_g", mix.planned_g, 0))
+    if load:
+        grams = view.show("batch_g", load.load_g, 0)
+        small = words.grams(load.mix.name, words.load(grams, load.number, load.of))
         return Action(words.WEIGH_NEXT, start, small, key="weigh next"), can
     return Action(words.WEIGH, lambda: go(places.MIX), words.CHOOSE_MIX, key="weigh next"), can

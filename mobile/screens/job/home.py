@@ -8,17 +8,21 @@ from mobile import clock
 from mobile import theme as t
 from mobile.device import page as device
 from mobile.parts.boards import tile, tiles
-from mobile.parts.buttons import outline_button, second_button
+from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
-from mobile.parts.schedule import Stop, schedule
+from mobile.parts.schedule import schedule
 from mobile.parts.tap import Action
+from mobile.screens.job.stops import stops_of
 from mobile.session import job as verbs
 from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
+from mobile.session.hand_over import Ahead, ahead
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
+from mobile.session.times import when
 from mobile.session.view import View, use_view
+from mobile.store.records import Job
 from mobile.words import job as words
 from mobile.words import places
 
@@ -33,38 +37,41 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
         return empty(words.EMPTY, words.EMPTY_MORE, begin, demo)
     rename = Action(words.RENAME, lambda: go(places.JOB, "name"), key="rename")
-    stops = stops_of(known, view)
-    add = Action(words.ADD_STEP, lambda: go(places.JOB, "steps", NEW), key="add step")
-    hung: list[ft.Control] = (
-        [schedule(stops, lambda step: go(places.JOB, "steps", step))]
-        if known.job.steps
-        else [t.say(words.NO_STEPS, t.NAME, t.SOFT)]
-    )
-    rows = [
-        header(known.job.name, "", outline_button(rename)),
-        *hung,
-        second_button(add),
+    now_s = clock.now_s()
+    plan = ahead(known, now_s)
+    title, small = hand_over_said(known.job, plan, now_s)
+    lines = [
+        header(title, known.job.name if plan else "", outline_button(rename)),
+        *([t.say(small, t.CAPTION, t.SOFT)] if small else []),
+        *hung(known, plan, view),
         tiles(drawers(session, known), view.width, view.text_ratio),
         t.say(words.WHOLE if shown.whole else words.NOT_WHOLE, t.CAPTION, t.SOFT),
     ]
-    return screen(rows)
+    return screen(lines)
 
 
-def stops_of(known: Known, view: View) -> tuple[Stop, ...]:
-    """Hang the steps of the job on the line; the hand-over is its bob."""
-    steps = known.job.steps if known.job else ()
-    states = verbs.step_states(known)
-    stops = tuple(
-        Stop(step.id, step.name, state, wait_words(step.wait.minimum_s, step.wait.maximum_s, view))
-        for step, state in zip(steps, states, strict=True)
+def hand_over_said(job: Job, plan: Ahead | None, now_s: float) -> tuple[str, str]:
+    """Say the earliest hand-over and what it counts on; the job's name while there is none."""
+    if plan is None:
+        return job.name, ""
+    small = words.EARLIEST if plan.works else words.EARLIEST_WAITS
+    return words.hand_over_at(when(plan.hand_over_s, now_s)), small
+
+
+def hung(known: Known, plan: Ahead | None, view: View) -> list[ft.Control]:
+    """Hang the schedule on its line; without steps, offer ready-made ones."""
+    add = Action(words.ADD_STEP, lambda: go(places.JOB, "steps", NEW), key="add step")
+    if known.job and known.job.steps:
+        stops = stops_of(known, plan, view)
+        line = schedule(stops, lambda step: go(places.JOB, "steps", step), view.text_ratio)
+        return [line, second_button(add)]
+    ready = Action(
+        words.READY_MADE,
+        lambda: go(places.JOB, "ready-made"),
+        words.READY_MADE_MORE,
+        key="ready-made",
     )
-    return (*stops, Stop("end", words.HAND_OVER, "hand-over"))
-
-
-def wait_words(minimum_s: float, maximum_s: float | None, view: View) -> str:
-    """Say a wait as one reads it off a label."""
-    most = view.show("maximum_s", maximum_s) if maximum_s is not None else ""
-    return words.wait(view.show("minimum_s", minimum_s), most)
+    return [t.say(words.NO_STEPS, t.NAME, t.SOFT), main_button(ready), second_button(add)]
 
 
 def drawers(session: Session, known: Known) -> list[ft.Control]:

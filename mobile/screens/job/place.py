@@ -2,10 +2,13 @@
 
 import flet as ft
 
+from core.coats.schedule import PlannedStep
 from mobile.screens.job.home import Home
 from mobile.screens.job.jobs import Jobs, NameScreen
+from mobile.screens.job.ready_made import ReadyMadeSchedules
 from mobile.screens.job.settings import SettingsScreen
 from mobile.screens.job.step import StepScreen
+from mobile.screens.job.wait import WaitScreen
 from mobile.session.known import Known
 
 
@@ -16,6 +19,10 @@ def JobPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
     match first:
         case "steps" if rest:
             screen = StepScreen(known, rest, key=at)
+        case "waits" if pair := pair_of(known, rest):
+            screen = WaitScreen(known, *pair, key=at)
+        case "ready-made":
+            screen = ReadyMadeSchedules(key=first)
         case "settings":
             screen = SettingsScreen(known, key="settings")
         case "jobs":
@@ -25,3 +32,10 @@ def JobPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
         case _:
             screen = Home(known, key="home")
     return screen
+
+
+def pair_of(known: Known, rest: str) -> tuple[PlannedStep, PlannedStep] | None:
+    """Find the two steps whose wait an address names."""
+    steps = {step.id: step for step in known.job.steps} if known.job else {}
+    first, _, then = rest.partition("/")
+    return (steps[first], steps[then]) if {first, then} <= steps.keys() else None

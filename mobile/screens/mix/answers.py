@@ -37,7 +37,7 @@ def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
     more = weigh_words.adds(tuple((place(one), in_grams.scale(one.net_g, step_g)) for one in adds))
     held = weigh_words.TOO_HEAVY if not make.fits else holds(adds, step_g)
     cup = in_cup(known, filled(pot, make.adds), room_l(known, pot, make))
-    cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g))
+    cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g), make.extra_price)
     return Answer("make", weigh_words.make(total), cost, f"{more} {held}".strip(), cup, make.fits)
 
 
@@ -88,5 +88,5 @@ def keep_answer(known: Known, pot: Pot, three: Answers, view: View) -> Answer:
 def tip_answer(known: Known, pot: Pot, tip: Tip) -> Answer:
     """Say what tipping it out loses."""
     names = tuple(paint_of(known, part.paint).name for part in contents(pot.poured))
-    lost = weigh_words.lose(in_grams.scale(tip.lost_g, pot.plan.scale_step_g))
+    lost = weigh_words.lose(in_grams.scale(tip.lost_g, pot.plan.scale_step_g), tip.lost_price)
     return Answer("tip", weigh_words.TIP, lost, weigh_words.waste(names), ())

@@ -14,7 +14,7 @@ from mobile.session.address import go
 from mobile.session.from_cans import FromCan
 from mobile.session.pots import Pot
 from mobile.session.view import View
-from mobile.store.records import Poured
+from mobile.store.entries import Poured
 from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words

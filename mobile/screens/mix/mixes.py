@@ -3,20 +3,21 @@
 import flet as ft
 
 from mobile import theme as t
-from mobile.parts.boards import Row, row, rows
+from mobile.parts.boards import Row, State, row, rows
 from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.chip import TwoLight
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, Do
-from mobile.screens.mix.drawn import chip_of
 from mobile.screens.mix.outcome import came_out
 from mobile.session.address import NEW, go
+from mobile.session.chips import chip_of
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
-from mobile.session.mix import give_up, planned_next, start_planned
+from mobile.session.mix import give_up, start_planned
 from mobile.session.pots import Pot, pots, under_way
 from mobile.session.session import Session, use_session
+from mobile.session.to_weigh import amount_or_none, made_g, next_load, to_weigh_next
 from mobile.session.view import View, use_view
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams
@@ -77,9 +78,10 @@ def main_action(known: Known, pot: Pot | None, start: Do) -> Action:
     if pot:
         said = words.carry_on(pot.started.name, where(pot))
         return Action(said, lambda: go(places.MIX, "weigh"), key="carry on")
-    mix = planned_next(known)
-    if mix and mix.planned_g:
-        return Action(words.weigh(mix.name, in_grams.whole(mix.planned_g)), start, key="weigh next")
+    load = to_weigh_next(known)
+    if load:
+        batch = words.load(in_grams.whole(load.load_g), load.number, load.of)
+        return Action(words.weigh(load.mix.name, batch), start, key="weigh next")
     return Action(words.NEW_MIX, lambda: go(places.MIX, NEW), key="new mix")
 
 
@@ -94,13 +96,26 @@ def where(pot: Pot) -> str:
 
 
 def mix_row(known: Known, mix: Mix, view: View) -> ft.Control:
-    """Show a mix: its two looks, its use, the planned grams or its pots so far."""
-    done = [pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred"]
-    planned = in_grams.whole(mix.planned_g) if mix.planned_g else ""
-    so_far = words.pots_so_far(len(done)) if done or not mix.planned_g else ""
-    said = Row(mix.name, words.USES[mix.use], planned, so_far, "good" if done else "")
+    """Show a mix: its two looks, its use, the grams to weigh, what is made so far."""
+    made, load = made_g(known, mix), next_load(known, mix)
+    value = words.loads(in_grams.whole(load.load_g), load.of - load.number + 1) if load else ""
+    if load is None and not made and (amount := amount_or_none(known, mix)):
+        value = in_grams.whole(amount.loads.batch_g) if amount.loads else ""
+    under: tuple[str, State] = ("", "")
+    if made or not value:
+        under = words.pots_so_far(len(made)), "good" if made and load is None else ""
+    elif len(mix.parts) == 1:
+        under = words.FROM_CAN, ""
+    said = Row(mix.name, words.use_and_coats(mix.use, coats_said(known, mix)), value, *under)
     chip = TwoLight(*chip_of(known, mix), 46)
     return row(said, lambda: go(places.MIX, mix.id, "weigh"), chip, view.text_ratio)
+
+
+def coats_said(known: Known, mix: Mix) -> int:
+    """Count the coats of a mix, where all that it goes on gets as many."""
+    amount = amount_or_none(known, mix)
+    counts = {patch.coats_count for _, patch in amount.patches} if amount else set()
+    return counts.pop() if len(counts) == 1 else 0
 
 
 def pot_row(known: Known, pot: Pot, view: View) -> ft.Control:

@@ -21,6 +21,7 @@ from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
 from mobile.session.mix import back_to_reading, keep_over, make_more, tip_out
 from mobile.session.pots import Pot
+from mobile.session.prices import prices_per_g
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
@@ -39,7 +40,7 @@ def TooMuch(
 ) -> ft.Control:
     """Offer the three answers; the cheapest that keeps the colour is the main one."""
     view, session, touch = use_view(), use_session(), use_touch(pot)
-    three = pot.answers(known.settings.scale_capacity_g)
+    three = pot.answers(known.settings.scale_capacity_g, prices_per_g(known, pot))
     use_how(how(known, over, three, view) if at == HOW else None)
 
     async def back() -> None:

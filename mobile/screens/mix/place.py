@@ -3,6 +3,7 @@
 import flet as ft
 
 from mobile.screens.mix.all_in import AllIn
+from mobile.screens.mix.amount import AmountScreen
 from mobile.screens.mix.mixes import Mixes
 from mobile.screens.mix.over import TooMuch
 from mobile.screens.mix.pot import PotScreen
@@ -14,6 +15,7 @@ from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
 from mobile.session.address import HOW, NEW, with_sheet
 from mobile.session.known import Known, found
+from mobile.session.mix import like_pot
 from mobile.session.pots import Pot, pot_by, under_way
 from mobile.session.view import VIEW, use_view
 
@@ -32,9 +34,20 @@ def MixPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
         shown = VIEW(seen, lambda: weigh_out(known, pot, rest, how))
         middle = ft.Container(shown, width=seen.width)
         return ft.Row([middle], alignment=CENTER, expand=True, vertical_alignment=STRETCH)
-    if head == "pots" and (done := pot_by(known, rest)):
-        return PotScreen(known, done, how, key=f"pot {rest}")
+    if head == "pots" and (of_a_pot := pots_place(known, rest, how)):
+        return of_a_pot
     return recipes(known, head, rest, how)
+
+
+def pots_place(known: Known, rest: str, how: bool) -> ft.Control | None:
+    """Show a pot, or the start of more of the same; None where there is no such pot."""
+    pot_id, _, more = rest.partition("/")
+    pot = pot_by(known, pot_id)
+    if pot is None:
+        return None
+    if more == "more" and pot.in_cup_g:
+        return Start(known, like_pot(pot), how, pot.id, key=f"more {pot_id}")
+    return PotScreen(known, pot, how, key=f"pot {pot_id}")
 
 
 def recipes(known: Known, head: str, rest: str, how: bool) -> ft.Control:
@@ -42,6 +55,8 @@ def recipes(known: Known, head: str, rest: str, how: bool) -> ft.Control:
     mix = found(known.mixes, head)
     if mix and rest == "weigh":
         return Start(known, mix, how, key=f"start {head}")
+    if mix and rest == "amount":
+        return AmountScreen(known, mix, how, key=f"amount {head}")
     if mix or head == NEW:
         return Recipe(known, mix, how, key=f"recipe {head}")
     return Mixes(known, key="mixes")

@@ -15,7 +15,7 @@ from mobile.screens.mix.drawn import in_cup
 from mobile.screens.mix.outcome import came_out
 from mobile.session.address import HOW, go
 from mobile.session.how import use_how
-from mobile.session.known import Known, found
+from mobile.session.known import Known
 from mobile.session.pots import Pot
 from mobile.session.times import when
 from mobile.session.view import View, use_view
@@ -44,11 +44,10 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
         on = words.carry_on(pot.started.name, words.pot(pot.started.number).lower())
         button = Action(on, lambda: go(places.MIX, "weigh"), key="carry on")
         return screen(rows, [main_button(button)])
-    mix = found(known.mixes, pot.started.mix)
-    if mix is None:
+    if not pot.in_cup_g:
         return screen(rows)
-    again = Action(words.again(mix.name), lambda: go(places.MIX, mix.id, "weigh"), key="again")
-    return screen(rows, [main_button(again)])
+    more = Action(words.MORE_OF_SAME, lambda: go(places.MIX, "pots", pot.id, "more"), key="more")
+    return screen(rows, [main_button(more)])
 
 
 def in_all(known: Known, pot: Pot, view: View) -> ft.Control:

@@ -1,24 +1,21 @@
 """A recipe: its name, its use, its parts by mass, the grams planned."""
 
-from dataclasses import replace
 from functools import partial
 
 import flet as ft
 
 from mobile import theme as t
 from mobile.parts.buttons import main_button, outline_button, second_button
-from mobile.parts.choice import segmented
-from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.screens.mix.part_row import Part, part_row
 from mobile.screens.mix.recipe_edit import chosen, dropped, looks_filled, more, row_set
+from mobile.screens.mix.recipe_fields import name_field, planned_field, uses
 from mobile.screens.mix.recipe_form import (
     RecipeForm,
     form_of,
     paint_error,
     parts_error,
-    planned_error,
     shares_now,
     todo,
 )
@@ -34,8 +31,6 @@ from mobile.session.view import View, use_view
 from mobile.store.records import Mix
 from mobile.words import mix as words
 from mobile.words import places
-
-USES = tuple((use, said.capitalize()) for use, said in words.USES.items())
 
 
 @ft.component
@@ -73,7 +68,7 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
             outline_button(Action(places.BACK, back, key="back"), "back"),
         ),
         name_field(form, edit),
-        segmented(USES, form.use, lambda use: edit(lambda f: replace(f, use=use)), view.text_ratio),
+        *uses(form, edit, view),
         *(
             row_of(known, part, edit, partial(toggle, part.at), view)
             for part in parts_of(known, form, looking, view)
@@ -126,16 +121,3 @@ def row_of(
             edit(lambda form: looks_filled(known, row_set(form, at, column, text), at, column))
 
     return part_row(part, change, lambda p: edit(lambda f: chosen(f, at, p)), look, view)
-
-
-def name_field(form: RecipeForm, edit: Edit[RecipeForm]) -> ft.Control:
-    """Ask for the name."""
-    field = Field("name", words.NAME, form.name, number=False)
-    return Fields((field,), lambda _, text: edit(lambda f: replace(f, name=text)), key="naming")
-
-
-def planned_field(form: RecipeForm, edit: Edit[RecipeForm], view: View) -> ft.Control:
-    """Ask for the planned grams."""
-    label = view.label(words.PLANNED, "planned_g")
-    field = Field("planned", label, form.planned, planned_error(form, view))
-    return Fields((field,), lambda _, text: edit(lambda f: replace(f, planned=text)), key="plan")

@@ -36,8 +36,11 @@ def records_of(
             paints.append(paint)
     job = known.job.id if known.job else ""
     stamp = session.stamp(mix.id if mix else new_id)
-    kept = Mix(*stamp, job, name, tuple(parts), form.use, planned_of(form, view))
-    return kept, tuple(paints)
+    planned_g = planned_of(form, view)
+    if mix is None:
+        return Mix(*stamp, job, name, tuple(parts), form.use, planned_g), tuple(paints)
+    changed = replace(mix, name=name, parts=tuple(parts), use=form.use, planned_g=planned_g)
+    return changed, tuple(paints)
 
 
 def paint_for(session: Session, row: tuple[str, ...], mix: Mix | None) -> Paint:

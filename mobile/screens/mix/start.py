@@ -20,6 +20,7 @@ from mobile.session.known import Known
 from mobile.session.mix import start_pot
 from mobile.session.pots import Pot, under_way
 from mobile.session.session import Session, use_session
+from mobile.session.to_weigh import next_load
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
 from mobile.store.records import Mix
@@ -31,13 +32,19 @@ ASKED = (("grams", words.GRAMS), ("cup", words.CUP))
 
 
 @ft.component
-def Start(known: Known, mix: Mix, how_up: bool, *, key: str | None = None) -> ft.Control:
-    """Ask for the grams, prefilled with the planned ones, and for the cup's weight once."""
+def Start(
+    known: Known, mix: Mix, how_up: bool, like: str = "", *, key: str | None = None
+) -> ft.Control:
+    """Ask for the grams, prefilled with the planned ones, and for the cup's weight once.
+
+    `like` is the pot of which more of the same is made: then `mix` is what was really poured.
+    """
     view, session = use_view(), use_session()
     asked, ask = ft.use_state("grams")
-    planned = view.typed("batch_g", mix.planned_g)
+    load = None if like else next_load(known, mix)
+    planned = view.typed("batch_g", load.load_g if load else None)
     cup = view.typed("cup_g", known.settings.cup_g)
-    figures, press = use_typing(f"mix/{mix.id}/weigh", (("grams", planned), ("cup", cup)))
+    figures, press = use_typing(form_at(mix, like), (("grams", planned), ("cup", cup)))
     grams = figures.of("grams").text
     batch = batch_of(known, mix, grams, figures.of("cup").text, view)
     use_how(how(known, mix, batch, view) if how_up else None)
@@ -46,17 +53,17 @@ def Start(known: Known, mix: Mix, how_up: bool, *, key: str | None = None) -> ft
         now = press.now
         newest = batch_of(known, mix, now.of("grams").text, now.of("cup").text, view)
         if newest.grams_g is not None:
-            verb = start_pot(session, mix, newest.grams_g, newest.cup_g)
+            verb = start_pot(session, mix, newest.grams_g, newest.cup_g, like)
             await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
 
     pot = under_way(known)
     if pot:
-        return on_the_scale(top(mix, session, view), pot)
+        return on_the_scale(top(mix, like, session, view), pot)
     figure = BigFigure(figures.of(asked).text, "g", inside(view), t.CAN, True)
-    head = [top(mix, session, view), segmented(ASKED, asked, ask, view.text_ratio)]
+    head = [top(mix, like, session, view), segmented(ASKED, asked, ask, view.text_ratio)]
     lines: list[ft.Control] = [
         *([figure, *head] if low(view) else [*head, figure]),
-        cup_and_how(mix, batch),
+        cup_and_how(batch, like or mix.id, bool(like)),
         *ready(batch, known.settings.scale_step_g, view),
     ]
     weigh = Action(words.weigh_grams(grams), start if batch.grams_g else None, key="weigh")
@@ -72,26 +79,39 @@ def on_the_scale(head: ft.Control, pot: Pot) -> ft.Control:
     return screen([head, t.say(words.ONE_SCALE, t.NAME)], [main_button(button)])
 
 
-def top(mix: Mix, session: Session, view: View) -> ft.Control:
+def form_at(mix: Mix, like: str) -> str:
+    """Give the address of what is typed."""
+    return f"mix/pots/{like}/more" if like else f"mix/{mix.id}/weigh"
+
+
+def top(mix: Mix, like: str, session: Session, view: View) -> ft.Control:
     """Name the mix; beside it the way back and to its recipe."""
 
     async def back() -> None:
         await session.drafts.flush()
         go(places.MIX)
 
-    buttons: list[ft.Control] = [
+    recipe = [
         outline_button(Action(words.RECIPE, lambda: go(places.MIX, mix.id), key="recipe")),
+        outline_button(
+            Action(words.AMOUNT, lambda: go(places.MIX, mix.id, "amount"), key="amount")
+        ),
+    ]
+    buttons: list[ft.Control] = [
+        *([] if like else recipe),
         outline_button(Action(places.BACK, back, key="back"), "back"),
     ]
-    if narrow(view):
-        return parted(list(reversed(buttons)), header(mix.name, words.USES[mix.use]))
-    return header(mix.name, words.USES[mix.use], ft.Row(buttons, spacing=t.GAP, tight=True))
+    small = words.LIKE_POT if like else words.USES[mix.use]
+    if narrow(view) or not like:
+        return parted(list(reversed(buttons)), header(mix.name, small))
+    return header(mix.name, small, ft.Row(buttons, spacing=t.GAP, tight=True))
 
 
-def cup_and_how(mix: Mix, batch: Batch) -> ft.Control:
+def cup_and_how(batch: Batch, at: str, like: bool) -> ft.Control:
     """Say what is known of the cup; beside it how the portions come about."""
     said = grow(t.say(words.cup_line(batch.cup_g), t.SMALL, t.SOFT))
-    why = Action(places.HOW, lambda: go(places.MIX, mix.id, "weigh", HOW), key="how")
+    where = ("pots", at, "more") if like else (at, "weigh")
+    why = Action(places.HOW, lambda: go(places.MIX, *where, HOW), key="how")
     return ft.Row([said, *([outline_button(why)] if batch.grams_g else [])], spacing=12)
 
 

@@ -71,7 +71,7 @@ def WeighStep(
     cup = Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads))
     facts: list[ft.Control] = [
         poured_from(one, size=name_size(view, t.ZONE)),
-        should_read(),
+        should_read(pot),
         BigFigure(reads, "g", figure_wide(view)),
         band(pot, target, offered, view),
     ]
@@ -80,10 +80,11 @@ def WeighStep(
     return screen(rows, [thumb(mark, typed(known), view)])
 
 
-def should_read() -> ft.Control:
+def should_read(pot: Pot) -> ft.Control:
     """Say what the figure is; *How?* beside it."""
+    words_said = weigh_words.TARED if pot.plan.tared_each else weigh_words.SHOULD_READ
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
-    return ft.Row([grow(t.say(weigh_words.SHOULD_READ, t.NAME, t.SOFT)), why], spacing=12)
+    return ft.Row([grow(t.say(words_said, t.NAME, t.SOFT)), why], spacing=12)
 
 
 def band(pot: Pot, target: Target, offered: Action | None, view: View) -> ft.Control:

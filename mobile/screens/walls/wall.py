@@ -1,121 +1,82 @@
-"""One wall: what is typed of it, its drawing, its square metres."""
+"""One wall to scale: what there is to paint, its zones, the pots that were mixed for it."""
 
-from dataclasses import replace
-from math import inf
+from functools import partial
 
 import flet as ft
 
-from core.errors import Refused
-from core.walls.area import PaintedArea
 from mobile import theme as t
-from mobile.parts.boards import Fact, board, facts
+from mobile.parts.boards import Fact, Row, State, board, facts, row, rows
 from mobile.parts.buttons import main_button, outline_button, second_button
+from mobile.parts.chip import TwoLight
 from mobile.parts.elevation import Elevation
 from mobile.parts.page import header, screen
-from mobile.parts.sheet import How
-from mobile.parts.tap import Action, grow
+from mobile.parts.tap import Action
 from mobile.screens.walls.drawn import dimensions, drawn_wide
-from mobile.screens.walls.fields import measures, openings
-from mobile.screens.walls.form import WallForm, form_of, limits
-from mobile.session.address import HOW, NEW, go
-from mobile.session.forms import use_form
-from mobile.session.how import how_of, use_how
-from mobile.session.known import Known
-from mobile.session.session import use_session
-from mobile.session.view import Limits, View, use_view
-from mobile.session.walls import area_of, keep_wall, next_name, remove_wall
-from mobile.store.records import Wall
-from mobile.words import places, trouble
+from mobile.session.address import MEASURE, NEW, ZONES, go
+from mobile.session.chips import chip_of
+from mobile.session.known import Known, found
+from mobile.session.pots import Pot
+from mobile.session.view import View, use_view
+from mobile.session.walls import area_of
+from mobile.session.zones import pots_for, zones_m2, zones_of
+from mobile.store.records import Wall, Zone
+from mobile.words import grams as in_grams
+from mobile.words import places
 from mobile.words import walls as words
 
-DRAWN_HIGH = 170.0
+DRAWN_HIGH, CHIP = 190.0, 40.0
 
 
 @ft.component
-def WallScreen(
-    known: Known, wall: Wall | None, how_up: bool, *, key: str | None = None
-) -> ft.Control:
-    """Measure one wall; the answer follows each digit."""
-    view, session = use_view(), use_session()
-    wall_id = wall.id if wall else NEW
-    form, edit, earlier = use_form(f"walls/{wall_id}", form_of(wall, view))
-    outcome = outcome_of(known, form, view)
-    name = form.name.strip() or next_name(known)
-    use_how(how(name, outcome, view) if how_up else None)
-
-    async def keep() -> None:
-        now = edit.now
-        verb = keep_wall(session, wall.id if wall else edit.id, now.name or name, now.shape(view))
-        await session.attempt(verb, then=lambda _: go(places.WALLS))
-
-    async def remove() -> None:
-        if wall:
-            await session.attempt(remove_wall(session, wall), then=lambda _: go(places.WALLS))
-
+def WallScreen(known: Known, wall: Wall, *, key: str | None = None) -> ft.Control:
+    """Show a wall with its zones; measure it, or mark another zone."""
+    view = use_view()
     back = outline_button(Action(places.BACK, lambda: go(places.WALLS), key="back"), "back")
-    rows: list[ft.Control] = [
-        header(name, places.DRAFT if earlier else "", back),
-        measures(form, edit, view),
-        *answer(name, outcome, form, view, wall_id),
-        *openings(form, edit, view),
-        t.say(words.rule(threshold(known, view)), t.CAPTION, t.SOFT),
-    ]
-    if wall:
-        rows.append(second_button(Action(words.REMOVE_WALL, remove, key="remove")))
-    good = isinstance(outcome, PaintedArea)
-    kept = Action(words.keep(name), keep if good else None, "" if good else todo(outcome), "keep")
-    return screen(rows, [main_button(kept)])
-
-
-def outcome_of(known: Known, form: WallForm, view: View) -> PaintedArea | Refused:
-    """Give what there is to paint, or why it can't be said."""
-    try:
-        return area_of(known, form.shape(view))
-    except Refused as refusal:
-        return refusal
-
-
-def todo(outcome: PaintedArea | Refused) -> str:
-    """Say what is missing before a wall can be kept: a measure, or a right one."""
-    missing = isinstance(outcome, Refused) and outcome.value == ""
-    return words.TODO if missing else words.TODO_RIGHT
-
-
-def fits(refusal: Refused, within: dict[str, Limits]) -> bool:
-    """Tell whether each field by itself would do: then it is the wall as a whole that won't."""
-    low, high = within.get(refusal.name, (-inf, inf))
-    return not isinstance(refusal.value, str) and low <= refusal.value <= high
-
-
-def answer(
-    name: str, outcome: PaintedArea | Refused, form: WallForm, view: View, wall_id: str
-) -> list[ft.Control]:
-    """Show the square metres and the drawing; where all is typed and can't be, say why."""
-    if isinstance(outcome, Refused):
-        if isinstance(outcome.value, str) or not fits(outcome, limits(form, view)):
-            return []  # the field says it
-        return [t.say(trouble.refused(outcome, view.show), t.NAME, t.CAUTION)]
-    shape = form.shape(view)
     size = (drawn_wide(view), DRAWN_HIGH)
-    drawing = Elevation(shape, dimensions(name, shape, view), size)
-    several = [Fact(view.show("net_m2", outcome.net_m2, 2), words.NET)]
-    if outcome.deducted_m2:
-        several.append(Fact(view.show("gross_m2", outcome.gross_m2, 2), words.GROSS))
-        several.append(Fact(view.show("net_m2", outcome.deducted_m2, 2), words.OFF))
-    said = facts(tuple(several), view.text_ratio)
-    why = Action(places.HOW, lambda: go(places.WALLS, wall_id, HOW), key="how")
-    foot = ft.Row([grow(said), outline_button(why)], spacing=12)
-    return [board([drawing, foot], key="answer")]
+    drawing = Elevation(wall.shape, dimensions(wall.name, wall.shape, view), size)
+    zones = zones_of(known, wall)
+    job = known.job.name if known.job else ""
+    lines: list[ft.Control] = [
+        header(wall.name, job, back),
+        board([drawing, measures(known, wall, view)]),
+    ]
+    if zones:
+        lines.append(rows([zone_row(known, zone, view) for zone in zones]))
+    else:
+        lines.append(t.say(words.NO_ZONES, t.SMALL, t.SOFT))
+    lines += pot_list(pots_for(known, wall), view)
+    measure = Action(words.MEASURE_AGAIN, lambda: go(places.WALLS, wall.id, MEASURE), key=MEASURE)
+    mark = Action(words.MARK, lambda: go(places.WALLS, wall.id, ZONES, NEW), key="mark")
+    return screen(lines, [second_button(measure), main_button(mark)])
 
 
-def how(name: str, outcome: PaintedArea | Refused, view: View) -> How | None:
-    """Say how the square metres come about."""
-    if isinstance(outcome, Refused):
-        return None
-    net = Fact(view.show("net_m2", outcome.net_m2, 2), words.NET)
-    return replace(how_of(name, "", outcome.working, view), answers=(net,))
+def measures(known: Known, wall: Wall, view: View) -> ft.Control:
+    """Say what there is to paint, and how much of it lies in zones."""
+    area = area_of(known, wall.shape)
+    several = [Fact(view.show("net_m2", area.net_m2, 2), words.NET)]
+    in_zones_m2 = zones_m2(known, wall)
+    if in_zones_m2:
+        over: State = "caution" if in_zones_m2 > area.gross_m2 else ""
+        several.append(Fact(view.show("net_m2", in_zones_m2, 2), words.IN_ZONES, over))
+    return facts(tuple(several), view.text_ratio)
 
 
-def threshold(known: Known, view: View) -> str:
-    """Write the size above which openings come off."""
-    return view.show("deducted_above_m2", known.job.deducted_above_m2 if known.job else 0.5, 2)
+def zone_row(known: Known, zone: Zone, view: View) -> ft.Control:
+    """Show a zone: its mix in two lights, its use and coats, its area."""
+    mix = found(known.mixes, zone.mix)
+    small = words.zone_small(mix.use, zone.coats_count) if mix else words.NO_MIX
+    said = Row(zone.name, small, view.show("area_m2", zone.area_m2, 2))
+    chip = TwoLight(*chip_of(known, mix), CHIP) if mix else None
+    return row(said, lambda: go(places.WALLS, zone.wall, ZONES, zone.id), chip, view.text_ratio)
+
+
+def pot_list(pots: tuple[Pot, ...], view: View) -> list[ft.Control]:
+    """List the pots that were mixed for what is on this wall."""
+    if not pots:
+        return []
+    lines = []
+    for pot in pots:
+        grams = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
+        said = Row(words.pot(pot.started.number), pot.started.name, grams)
+        lines.append(row(said, partial(go, places.MIX, "pots", pot.id), None, view.text_ratio))
+    return [t.say(words.POTS, t.SMALL, t.SOFT), rows(lines)]

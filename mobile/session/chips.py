@@ -1,0 +1,23 @@
+"""A mix in two lights: it shows the paint that it is mostly of."""
+
+from mobile.session.from_cans import paint_of
+from mobile.session.known import Known
+from mobile.store.records import Mix, Paint
+from mobile.words import looks
+from mobile.words import mix as words
+
+
+def main_paint(known: Known, parts: tuple[tuple[str, float], ...]) -> Paint | None:
+    """Find the paint that a mix looks most like: of those whose look is known, the largest part."""
+    seen = [(paint_of(known, paint), count) for paint, count in parts]
+    coloured = [(paint, count) for paint, count in seen if paint.day or paint.lamp]
+    return max(coloured, key=lambda one: one[1])[0] if coloured else None
+
+
+def chip_of(known: Known, mix: Mix) -> tuple[str, str, str]:
+    """Give a mix's chip: it shows the paint that it is mostly of, and says so."""
+    paint = main_paint(known, tuple((part.paint, part.parts_count) for part in mix.parts))
+    if paint is None:
+        return "", "", looks.two_lights(mix.name, "", "")
+    said = looks.two_lights(words.mostly(mix.name, paint.name), paint.day, paint.lamp)
+    return paint.day, paint.lamp, said
