@@ -1,7 +1,7 @@
 """The only reader of time: instants are POSIX seconds, days and hours are the phone's own."""
 
 import time
-from datetime import datetime
+from datetime import date, datetime
 
 DAY_S = 86_400.0
 
@@ -29,3 +29,8 @@ def hour(at_s: float) -> str:
 def days_apart(earlier_s: float, later_s: float) -> int:
     """Count the midnights between two instants."""
     return (local(later_s).date() - local(earlier_s).date()).days
+
+
+def days_from_now(day_of: str) -> int:
+    """Count the days from today to a day, `2031-05-17`."""
+    return (date.fromisoformat(day_of) - local(now_s()).date()).days

@@ -6,7 +6,7 @@ from mobile.words.places import CANS, COATS, MIX, PLACES
 
 WEIGH_OUT = "/mix/weigh"
 HOW, NEW, PICK, EDIT = "how", "new", "pick", "edit"
-MEASURE, ZONES, PAINTS = "measure", "zones", "paints"
+MEASURE, ZONES, PAINTS, POURS, LID = "measure", "zones", "paints", "pours", "lid"
 NO_CAN = ("", NEW, PICK, PAINTS)
 
 
@@ -36,7 +36,7 @@ def at_keypad(route: str) -> bool:
     place, rest = place_of(route)
     first, _, then = with_sheet(rest)[0].partition("/")
     if place == CANS:
-        return first not in NO_CAN and then != EDIT
+        return first not in NO_CAN and then not in {EDIT, POURS, LID}
     return place == MIX and (then == "weigh" or then.endswith("/more"))
 
 

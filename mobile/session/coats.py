@@ -2,6 +2,8 @@
 
 from core.coats.schedule import PlannedStep
 from mobile import clock
+from mobile.device import page as device
+from mobile.device.calendar import MIME, calendar_file
 from mobile.session.coats_now import CoatNow, job_coats, place_now
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
@@ -70,15 +72,28 @@ async def still_tacky(session: Session, coat: CoatNow) -> None:
     session.tell(words.tacky(coat.name), Undo(entries=(entry.id,)))
 
 
+async def save_calendar(session: Session, coat: CoatNow) -> None:
+    """Save a calendar file for a coat's end: the phone rings with the app closed."""
+    if coat.drying is None or coat.coat is None or coat.next is None:
+        return
+    job = session.known.job
+    title = words.ring(coat.name, coat.next.name)
+    more = words.calendar_more(job.name if job else "", coat.step.name if coat.step else "")
+    uid, ready_at_s = f"{coat.coat.id}.{coat.id}", coat.drying.ready_at_s
+    data = calendar_file(uid, title, ready_at_s, clock.now_s(), more)
+    device.save_file(words.calendar_name(coat.name, coat.next.name), data, MIME)
+    session.tell(words.CALENDAR_SAVED)
+
+
 def caution_due(known: Known, use: str, now_s: float) -> str:
-    """Give the caution that stands before a step of this use and was not read that day, or ""."""
-    caution = words.CAUTION_BEFORE.get(use, "")
+    """Give the first caution before a step of this use that was not read that day, or ""."""
     job, today = known.job, clock.day(now_s)
-    read = any(
-        e.caution == caution and e.day == today and job is not None and e.job == job.id
+    read = {
+        e.caution
         for e in known.of(CautionRead)
-    )
-    return "" if read else caution
+        if e.day == today and job is not None and e.job == job.id
+    }
+    return next((one for one in words.CAUTIONS_BEFORE.get(use, ()) if one not in read), "")
 
 
 def caution_before(known: Known, coat: CoatNow, now_s: float) -> str:

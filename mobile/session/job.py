@@ -46,9 +46,19 @@ async def new_job(session: Session, name: str, job_id: str = "") -> Job:
 
 
 async def open_job(session: Session, job: Job) -> None:
-    """Go to another job."""
-    await session.keep(opened(session, job))
+    """Go to another job; one that was put away is brought back."""
+    back = (replace(again(session, job), away=False),) if job.away else ()
+    await session.keep(*back, opened(session, job))
     session.tell(words.now_at(job.name))
+
+
+async def put_away(session: Session, job: Job) -> None:
+    """Put a finished job away: it stays in the book, and off the list."""
+    before = session.known.settings
+    left = next((one for one in session.known.jobs if not one.away and one.id != job.id), None)
+    settings = replace(settings_now(session), job=left.id if left else "")
+    await session.keep(replace(again(session, job), away=True), settings)
+    session.tell(words.put_away(job.name), Undo(things=(job, before)))
 
 
 async def name_job(session: Session, name: str) -> None:

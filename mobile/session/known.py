@@ -36,9 +36,10 @@ class Known:
     @property
     def job(self) -> Job | None:
         """The job that is open."""
-        return found(self.jobs, self.settings.job) or next(
-            (job for job in self.jobs if not job.away), None
-        )
+        chosen = found(self.jobs, self.settings.job)
+        if chosen and not chosen.away:
+            return chosen
+        return next((job for job in self.jobs if not job.away), None)
 
     @property
     def job_walls(self) -> tuple[Wall, ...]:

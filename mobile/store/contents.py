@@ -48,7 +48,7 @@ def read_contents(document: bytes, migrations: tuple[Migration, ...] = MIGRATION
         return Contents({}, "", ())
     plain = migrated(plain, migrations)
     tables = {name: rows.table(documents) for name, documents in plain.items()}
-    return Contents(tables, _device(plain), _kept(plain))
+    return Contents(tables, _device(plain), kept_of(plain))
 
 
 def document_of(kept: Kept) -> dict[str, Any]:
@@ -68,7 +68,8 @@ def _device(plain: Document) -> str:
     return said
 
 
-def _kept(plain: Document) -> tuple[Kept, ...]:
+def kept_of(plain: Document) -> tuple[Kept, ...]:
+    """Read the records of a document of today's schema, in their order."""
     found: list[Kept] = []
     for name, documents in plain.items():
         if name == ABOUT:

@@ -1,51 +1,53 @@
-"""Everything as one file that other programs can read.
+"""Everything, or one job, as one file that other programs can read; `incoming.py` reads it back.
 
 The file is JSON in plain ASCII, one record a line:
 
     {
-    "device": "6f1c...",          the phone that wrote this file
     "format": "duskcoat-book",
     "job": null,                  or the id of the one job that the file holds
     "records": [
     {"at_s": 1936883760.0, "device": "6f1c...", "id": "7f3a...", "kind": "Poured", ...},
     ...
     ],
-    "schema": 1                   the fields of each kind: `records.py` as of that schema
+    "schema": 2                   the fields of each kind: `records.py` as of that schema
     }
 
-Records stand in the order in which they were first kept; `kind` names the class in `records.py`,
-the other names are its fields, sorted. Units are part of the names: `_g` grams, `_m` metres, `_l`
-litres, `_s` seconds, `at_s` seconds since 1970 in UTC, `_ratio` a share of one. The same book gives
-the same bytes: no instant of export is in it.
+Records stand in the order in which they were first kept; `kind` names the class in `records.py`
+or `entries.py`, the other names are its fields, sorted. Units are part of the names: `_g` grams,
+`_m` metres, `_l` litres, `_s` seconds, `at_s` seconds since 1970 in UTC, `_ratio` a share of one.
+The same records give the same bytes on any phone: no instant of export is in it, nor the phone that
+wrote it (files of the first app say that in `"device"`, which is passed over).
 
-The file of one job holds the job, what names it (walls, mixes, pots, coats), what happened to
-those, and the paints and cans that any of these name; not the settings, and nothing half typed.
+The file of one job holds
+
+- the job, and what is planned for it: walls, zones, mixes;
+- what happened to these: pots, coats, cautions, and the entries that name one of them;
+- the cans and paints that any of these name;
+- all that ever happened to those cans: each weighing, lid off and pour. So a can holds on the other
+  phone what it held on this one. A pour into a pot of another job comes without its pot;
+- what takes one of these entries back.
+
+Settings stay behind, and so does what is half typed.
 """
 
 import json
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Any, Final
 
-from tinydb import where
-from tinydb.queries import QueryInstance
-from tinydb.table import Document
-
-from mobile.store.book import Book, table
-from mobile.store.codec import KINDS, encode
-from mobile.store.records import Can, Draft, Paint, Record, Settings
+from mobile.store.codec import encode
+from mobile.store.records import Can, Draft, Job, Paint, Record, Settings
 
 FORMAT: Final = "duskcoat-book"
 _OWNERS: Final = ("pot", "coat", "entry")  # fields that name what a record happened to
 _SHOP: Final = (Can, Paint)  # cans first: they name paints
-_PHONE: Final = (Settings, Draft)
+_NO_PART: Final = (*_SHOP, Settings, Draft)
 
 
-def exported(records: Iterable[Record], about: Mapping[str, object]) -> bytes:
-    """Write records as a file; `about` gives device, job and schema."""
-    lines = ",\n".join(_line(record) for record in records)
-    head = json.dumps({**about, "format": FORMAT, "records": []}, sort_keys=True, indent=0)
-    before, after = head.split("[]")
-    return f"{before}[\n{lines}\n]{after}\n".encode("ascii")
+def exported(records: Iterable[Record], job: str | None, schema: int) -> bytes:
+    """Write records as a file."""
+    head = json.dumps({"format": FORMAT, "job": job}, indent=0)
+    lines = ",\n".join(map(_line, records))
+    return f'{head[:-2]},\n"records": [\n{lines}\n],\n"schema": {schema}\n}}\n'.encode("ascii")
 
 
 def _line(record: Record) -> str:
@@ -53,36 +55,49 @@ def _line(record: Record) -> str:
     return json.dumps(fields, sort_keys=True, allow_nan=False)
 
 
-def ids_of_job(book: Book, job: str) -> frozenset[str]:
-    """Find all that belongs to a job, and the paints and cans named there."""
-    kinds = [name for name, kind in KINDS.items() if kind not in (*_SHOP, *_PHONE)]
-    found: dict[str, Document] = {}
-    before = -1
-    while len(found) > before:  # an undoing names an entry that names a pot that names the job
-        before = len(found)
-        found |= _search(book, kinds, _part_of(job, {job, *found}))
-    named = dict(found)
+def ids_of_job(records: Iterable[Record], job: str) -> frozenset[str]:
+    """Find all that the file of one job holds."""
+    records = tuple(records)
+    ids = _spread(records, {job}, _part)
     for kind in _SHOP:
-        words = set(_words(list(named.values())))
-        shop = table(book, kind.__name__)
-        named |= {str(each.doc_id): each for each in shop if str(each.doc_id) in words}
-    return frozenset((job, *named))
+        words = {word for record in records if record.id in ids for word in words_in(record)}
+        ids |= {record.id for record in records if isinstance(record, kind) and record.id in words}
+    return frozenset(_spread(records, ids, _of_can))
 
 
-def _part_of(job: str, ids: set[str]) -> QueryInstance:
-    part: QueryInstance = where("job") == job
-    for owner in _OWNERS:
-        part |= where(owner).one_of(sorted(ids))
-    return part
+def _spread(
+    records: tuple[Record, ...], ids: set[str], names: Callable[[Record], tuple[str, ...]]
+) -> set[str]:
+    """Add records that name one that is in, until none is left: an undoing names an entry."""
+    left = [record for record in records if record.id not in ids]
+    ids, before = set(ids), -1
+    while len(ids) > before:
+        before = len(ids)
+        ids |= {record.id for record in left if not ids.isdisjoint(names(record))}
+        left = [record for record in left if record.id not in ids]
+    return ids
 
 
-def _search(book: Book, kinds: list[str], part: QueryInstance) -> dict[str, Document]:
-    found = (document for name in kinds for document in table(book, name).search(part))
-    return {str(document.doc_id): document for document in found}
+def _part(record: Record) -> tuple[str, ...]:
+    """Give what a record belongs to: the job, or what it happened to."""
+    if isinstance(record, (Job, *_NO_PART)):
+        return ()
+    return tuple(getattr(record, name) for name in ("job", *_OWNERS) if hasattr(record, name))
+
+
+def _of_can(record: Record) -> tuple[str, ...]:
+    """Give the can that something happened to, and the entry that is taken back."""
+    if isinstance(record, (Job, *_NO_PART)):
+        return ()
+    return tuple(getattr(record, name) for name in ("can", "entry") if hasattr(record, name))
+
+
+def words_in(record: Record) -> Iterator[str]:
+    """Give every text in a record."""
+    return _words(encode(record))
 
 
 def _words(value: Any) -> Iterator[str]:
-    """Give every text in a document."""
     if isinstance(value, str):
         yield value
     elif isinstance(value, Mapping):

@@ -77,14 +77,15 @@ def _object(members: Iterable[str]) -> str:
     return f"{{{','.join(members)}}}"
 
 
-def _no_constant(name: str) -> NoReturn:
+def no_constant(name: str) -> NoReturn:
+    """Refuse NaN and infinity, which are no JSON."""
     raise ValueError(f"{name} is no number")
 
 
 def parsed(document: bytes) -> dict[str, dict[str, dict[str, Any]]]:
     """Read a JSON document as plain tables of plain documents; raise `Unreadable` if it isn't."""
     try:
-        found = json.loads(document.decode("ascii"), parse_constant=_no_constant)
+        found = json.loads(document.decode("ascii"), parse_constant=no_constant)
     except (ValueError, RecursionError) as error:
         raise Unreadable(f"no JSON: {error}") from error
     if type(found) is not dict or not all(type(rows) is dict for rows in found.values()):

@@ -5,6 +5,7 @@ TITLE = "Cans"
 EMPTY = "Number your first can"
 EMPTY_MORE = "Its number goes on the lid, its empty weight in here. Then a scale says what is left."
 WEIGH, NEW, PICK = "Weigh a can", "New can", "Which can is on the scale?"
+PAINTS = "Paints"
 NEVER_WEIGHED, SHORTEST = "not weighed yet", "emptiest first"
 
 # One can on the scale
@@ -15,10 +16,18 @@ KEEP_NEXT, NOT_KEPT = "Keep, next can", "typed, not kept yet"
 SHOULD_BE, MISSING, MORE, AGREES = "should be", "gap, missing", "gap, more than booked", "gap"
 WHERE = "Spilt, lent, or another mix?"
 CHANGE = "Change"
+POURS, NOTHING_YET, WEIGHED, POURED = "what happened to it", "Nothing yet.", "weighed", "poured"
+SEE_POURS = "Pours"
+LID, LID_SMALL, LID_WAS_OFF, KEEP_LID = "Lid off", "part of it dries", "lid off", "Keep it"
+LID_OFF_FOR, ACROSS, AIR, HUMIDITY = "Lid off for", "Can across, inside", "Air", "Humidity"
+DRAUGHTS = (("still", "Still air"), ("moving", "A draught"))
+LID_MORE = (
+    "What stood open dries a little; the ledger takes off half of what it can be at the most."
+)
 TARE_FIRST = "Its empty weight comes first: without it nobody knows what is paint."
 LITRES_UNKNOWN = "Litres need its density."
 NET, LITRES = "net", "by its density"
-HOW_NOTE = "What dries off while the lid is off is not counted yet."
+HOW_NOTE = "Of what a lid off can let dry at the most, half is taken off."
 
 # What a can is
 NUMBER, PAINT, LABEL, DENSITY = "Can number", "Paint", "Paint on the label", "Density"
@@ -47,6 +56,36 @@ def weighed(number: int, net_g: float) -> str:
 def gone(number: int) -> str:
     """Say that a can is off the list."""
     return f"Can {number} is off the list."
+
+
+def lid_kept(number: int) -> str:
+    """Say that a lid off was logged."""
+    return f"Can {number}: its open lid is in the ledger."
+
+
+def dried(grams: str) -> str:
+    """Say what dried off at the most."""
+    return f"At most {grams} dried off; half of that comes off the ledger."
+
+
+def into(number: int, name: str) -> str:
+    """Say which pot a pour went into."""
+    return f"pot {number}, {name}"
+
+
+def out(grams: str) -> str:
+    """Say what went out."""
+    return f"−{grams}"
+
+
+def over(mix: str, area: str) -> str:
+    """Say how much wall what is left goes over in one coat."""
+    return f"goes over {area}, {mix}"
+
+
+def over_assumed(mix: str, area: str) -> str:
+    """Say it where the rate is the usual one."""
+    return f"goes over about {area}, {mix}, at a usual rate"
 
 
 def can(number: int) -> str:

@@ -1,14 +1,16 @@
 """What *Coats* says."""
 
-# Which caution (words/cautions.py) stands before which kind of step.
-CAUTION_BEFORE = {
-    "prepare": "wipe-down",
-    "promoter": "promoter",
-    "outline": "solvent markers",
-    "film": "blades",
-    "clear": "clear coat",
-    "glaze": "lamps",
-    "opaque": "lamps",
+from mobile.words.grams import listed
+
+# Which cautions (words/cautions.py) stand before which kind of step, in this order.
+CAUTIONS_BEFORE = {
+    "prepare": ("survey", "wipe-down"),
+    "promoter": ("promoter",),
+    "outline": ("solvent markers",),
+    "film": ("blades",),
+    "clear": ("clear coat",),
+    "glaze": ("lamps",),
+    "opaque": ("lamps",),
 }
 
 # Empty places
@@ -34,6 +36,8 @@ LIMIT_GONE = "Its limit has passed: the label says what to do first."
 LATE_HERE = "Past its recoat limit: the label decides."
 STILL_WET = "The label's wait is not over: the label and a touch test decide."
 NO_BELL = "The bell is off; Job, Settings turns it on."
+CALENDAR, CALENDAR_SAVED = "Calendar", "The calendar file is in the phone's downloads."
+WAITS_FOR, UNASKED = "waits", "its wait was not asked yet: Job, the schedule"
 HOW_NOTE = "The wait is the label's own, read off the can; a touch test and the label decide."
 
 
@@ -60,6 +64,22 @@ def ring(wall: str, step: str) -> str:
 def ring_late(wall: str, hour: str) -> str:
     """Say that a limit comes near."""
     return f"{wall}: recoat before {hour}"
+
+
+def calendar_more(job: str, step: str) -> str:
+    """Say in a calendar what the ring is about."""
+    return f"{job}: the wait after {step} ends. A touch test and the label decide."
+
+
+def calendar_name(place: str, step: str) -> str:
+    """Name a calendar file."""
+    plain = "".join(sign if sign.isalnum() else "-" for sign in f"{place} {step}".lower())
+    return f"duskcoat-{plain}.ics"
+
+
+def after_others(steps: tuple[str, ...]) -> str:
+    """Say what has to be finished elsewhere on the wall."""
+    return f"after {listed(steps)} in its zones"
 
 
 def finish(step: str) -> str:

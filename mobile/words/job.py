@@ -1,6 +1,7 @@
 """What *Job* says."""
 
 from collections.abc import Callable
+from datetime import date
 
 Saying = Callable[[str], str]
 
@@ -36,7 +37,7 @@ EXPORT, EXPORT_MORE, EXPORTED = (
     *("Export everything", "one file of all jobs", "The file is in the phone's downloads."),
 )
 ASIDE = "damaged, put aside: save it as a file"
-JOBS, DEMO_MORE = "Other jobs", "invented: Moth Cellar"
+JOBS, DEMO_MORE, AWAY = "Other jobs", "invented: Moth Cellar", "put away"
 WHOLE, NOT_WHOLE = "Works without a signal.", "Not all of the app is on this phone yet."
 RING, RING_MORE = "Bell", "when a coat is ready"
 ON, OFF = "On", "Off"
@@ -44,10 +45,13 @@ LOOK, UNITS, TEXT, SCALE_STEP, CAPACITY, RULE = (
     *("Look", "Units", "Text size", "The scale's step", "The scale's capacity"),
     "Openings come off above",
 )
+WEIGHING = "Weighing out"
+WEIGHINGS = (("running", "Running total"), ("each", "Tare each part"))
 LOOKS = (("dark", "Dark"), ("dim", "Dim"), ("light", "Light"))
 SYSTEMS = (("metric", "Metric"), ("us", "US"))
 TEXTS = (("1.0", "100\xa0%"), ("1.25", "125\xa0%"), ("1.5", "150\xa0%"), ("2.0", "200\xa0%"))
 STEPS_G = (("0.01", "0.01 g"), ("0.1", "0.1 g"), ("1.0", "1 g"))
+DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 BELLS = (("on", ON), ("off", OFF))
 LIMITS = (("none", NO_LIMIT), ("most", AT_MOST))
@@ -78,6 +82,16 @@ def begun(name: str) -> str:
 def now_at(name: str) -> str:
     """Say which job is on the screen."""
     return f"Now at {name}."
+
+
+def put_away(name: str) -> str:
+    """Say that a job is off the list."""
+    return f"{name} is put away. Its walls, pots and coats are kept."
+
+
+def put_this_away(name: str) -> str:
+    """Offer to put the job away that is on the screen."""
+    return f"Put {name} away"
 
 
 def named(name: str) -> str:
@@ -170,9 +184,12 @@ def all_waits(several: tuple[str, ...]) -> str:
     return "; ".join(several)
 
 
-def short_day(day: str) -> str:
-    """Say a day, `2031-05-17`, as its day and month."""
-    return f"{int(day[8:])} {MONTHS[int(day[5:7]) - 1]}" if day else ""
+def short_day(day: str, ahead: int) -> str:
+    """Say a day, `2031-05-17`, by its name, or by its date where that is a week off or more."""
+    told = date.fromisoformat(day)
+    return (
+        DAYS[told.weekday()] if 0 <= ahead < len(DAYS) else f"{told.day} {MONTHS[told.month - 1]}"
+    )
 
 
 def keep_step(name: str) -> str:

@@ -54,7 +54,7 @@ def cautions_read(*names: str) -> tuple[CautionRead, ...]:
     return tuple(CautionRead(f"read {name}", *STAMP, "job", name, DAY) for name in names)
 
 
-READ = cautions_read("wipe-down", "promoter")
+READ = cautions_read("survey", "wipe-down", "promoter")
 PROMOTED = (
     finished(WALL_2, "wash", hour_s(10)),
     finished(WALL_2, "promoter", hour_s(11, 45)),

@@ -7,17 +7,20 @@ from mobile.parts.boards import Fact, State, answer, board, facts
 from mobile.parts.buttons import outline_button
 from mobile.parts.tap import Action, grow
 from mobile.screens.cans.reading import Reading
-from mobile.session.address import EDIT, HOW, go
+from mobile.session.address import EDIT, HOW, POURS, go
 from mobile.session.cans import CanNow, Found
+from mobile.session.known import Known
+from mobile.session.left import GoesOver, goes_over
 from mobile.session.view import View
 from mobile.words import cans as words
 from mobile.words import places
 
 
-def found_rows(now: CanNow, reading: Reading, view: View) -> list[ft.Control]:
+def found_rows(known: Known, now: CanNow, reading: Reading, view: View) -> list[ft.Control]:
     """Say what is left, or what to type."""
     found = reading.found
-    said = ft.Semantics(live_region=True, container=True, content=said_of(now, reading, view))
+    content = said_of(known, now, reading, view)
+    said = ft.Semantics(live_region=True, container=True, content=content)
     rows: list[ft.Control] = [said]
     should = now.balance.should_be_g
     several = [] if should is None else [Fact(view.show("should_be_g", should), words.SHOULD_BE)]
@@ -30,7 +33,7 @@ def found_rows(now: CanNow, reading: Reading, view: View) -> list[ft.Control]:
     return [*rows, foot(now, reading, view)]
 
 
-def said_of(now: CanNow, reading: Reading, view: View) -> ft.Control:
+def said_of(known: Known, now: CanNow, reading: Reading, view: View) -> ft.Control:
     """Put the answer on its board."""
     if reading.found is None:
         tare_g = now.can.tare_g or 0.0
@@ -39,7 +42,18 @@ def said_of(now: CanNow, reading: Reading, view: View) -> ft.Control:
         less = words.less(view.show("tare_g", tare_g))
         return board([t.say(words.LESS, t.FACT), t.say(less, t.SMALL, t.SOFT)])
     left = words.left(view.show("net_g", reading.found.net_g))
-    return board([answer(left), t.say(litres(reading.found, view), t.SMALL, t.SOFT)], spacing=2)
+    coats = [
+        t.say(over(one, view), t.SMALL, t.TEXT)
+        for one in goes_over(known, now.can, reading.found.net_g)
+    ]
+    lines = [answer(left), t.say(litres(reading.found, view), t.SMALL, t.SOFT), *coats]
+    return board(lines, spacing=2)
+
+
+def over(one: GoesOver, view: View) -> str:
+    """Say how much wall it goes over, for a coat that comes straight from the can."""
+    area = view.show("area_m2", one.over_m2, 2)
+    return words.over_assumed(one.mix, area) if one.assumed else words.over(one.mix, area)
 
 
 def litres(found: Found, view: View) -> str:
@@ -63,7 +77,8 @@ def foot(now: CanNow, reading: Reading, view: View) -> ft.Control:
     """Say where the empty weight comes from; offer to change it, and the working."""
     tare = words.tare(view.show("tare_g", now.can.tare_g or 0.0), now.can.tare_from)
     change = Action(words.CHANGE, lambda: go(places.CANS, now.can.id, EDIT), key="change")
-    buttons = [outline_button(change)]
+    pours = Action(words.SEE_POURS, lambda: go(places.CANS, now.can.id, POURS), key="pours")
+    buttons = [outline_button(pours), outline_button(change)]
     if reading.found:
         why = Action(places.HOW, lambda: go(places.CANS, now.can.id, HOW), key="how")
         buttons.append(outline_button(why))

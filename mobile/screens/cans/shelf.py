@@ -4,13 +4,13 @@ import flet as ft
 
 from mobile import theme as t
 from mobile.parts.boards import rows
-from mobile.parts.buttons import main_button, second_button
+from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.can import Can
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow, spread, tap
 from mobile.screens.cans.drawn import face_of, grams_of, litres_of, name_of, spoken
-from mobile.session.address import NEW, PICK, go
+from mobile.session.address import NEW, PAINTS, PICK, go
 from mobile.session.cans import CanNow, cans_now, typed_reading
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
@@ -30,8 +30,11 @@ def AllCans(known: Known, *, key: str | None = None) -> ft.Control:
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
         return empty(words.EMPTY, words.EMPTY_MORE, new, demo)
     weigh = Action(words.WEIGH, lambda: go(places.CANS, PICK), words.SHORTEST, key="weigh")
+    labels = outline_button(Action(words.PAINTS, lambda: go(places.CANS, PAINTS), key="paints"))
     lines = [_line(now, typed_reading(session, now.can), view) for now in cans]
-    return screen([header(words.TITLE), rows(lines)], [second_button(new), main_button(weigh)])
+    return screen(
+        [header(words.TITLE, "", labels), rows(lines)], [second_button(new), main_button(weigh)]
+    )
 
 
 def _line(now: CanNow, typed: str, view: View) -> ft.Control:

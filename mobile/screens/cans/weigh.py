@@ -45,7 +45,7 @@ def WeighCan(known: Known, can: CanRecord, how_up: bool, *, key: str | None = No
     keypad = Keypad(
         action, lambda sign: press(READS, sign), inside(view), keys_high(view), view.text_ratio
     )
-    return screen([head(now, reading, view), *found_rows(now, reading, view)], [keypad])
+    return screen([head(now, reading, view), *found_rows(known, now, reading, view)], [keypad])
 
 
 def head(now: CanNow, reading: Reading, view: View) -> ft.Control:

@@ -64,7 +64,10 @@ def hands_of(at: Seen) -> Hands:
     def choose(coat: CoatNow) -> None:
         at.set_aim(Aim() if at.aim.wall == coat.id else Aim(coat.id))
 
-    return Hands(choose, tacky, again)
+    async def calendar(coat: CoatNow) -> None:
+        await at.session.attempt(verbs.save_calendar(at.session, coat))
+
+    return Hands(choose, tacky, again, calendar)
 
 
 def scene_of(shown: tuple[CoatNow, ...], at: Seen) -> Scene:

@@ -26,6 +26,10 @@ def coat_board(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
     if stands == "done":
         return done_board(coat, scene)
     waits_long = stands == "drying" and not on_clock(coat, scene.now_s)
+    if stands == "waiting":
+        held = words.after_others(coat.holds)
+        name = words.long_wait(coat.next.name if coat.next else "", coat.name)
+        return BoardToCome(name, held, words.WAITS_FOR)
     if (stands == "to start" or waits_long) and scene.chosen != coat.id:
         return tap(ft.Container(to_come(coat, scene)), lambda: hands.choose(coat), key=key_of(coat))
     rows: list[ft.Control] = [head_of(coat, scene, hands)]
@@ -53,9 +57,14 @@ def to_come(coat: CoatNow, scene: Scene) -> ft.Control:
     coming = coat.next.name if coat.next else ""
     name = words.long_wait(coming, coat.name)
     if coat.drying is None or coat.step is None:
-        return BoardToCome(name, "", words.TO_START)
+        return BoardToCome(name, words.UNASKED if coat.unasked else small_of(coat), words.TO_START)
     wait = words.after_step(scene.view.show("wait_s", coat.wait_s), coat.step.name)
     return BoardToCome(name, wait, when(coat.drying.ready_at_s, scene.now_s))
+
+
+def small_of(coat: CoatNow) -> str:
+    """Say on which wall a zone lies."""
+    return coat.wall_name if coat.wall_name != coat.name else ""
 
 
 def done_board(coat: CoatNow, scene: Scene) -> ft.Control:

@@ -32,7 +32,9 @@ def foot_of(coat: CoatNow, scene: Scene, hands: Hands) -> list[ft.Control]:
         main = Action(again, lambda: hands.again(coat), key=f"again {coat.name}")
     rows = limits(stands, scene, coat)
     if main is None:
-        return [spread([*facts, how]), *rows]
+        ring = Action(words.CALENDAR, lambda: hands.calendar(coat), key=f"calendar {coat.name}")
+        buttons = ft.Row([outline_button(ring), how], spacing=t.GAP, tight=True)
+        return [spread([*facts, buttons]), *rows]
     if scene.view.text_ratio >= t.STACKED_FROM:
         return [spread(facts), *rows, second_button(main), how]
     return [spread(facts), *rows, ft.Row([grow(second_button(main)), how], spacing=t.GAP)]

@@ -32,6 +32,7 @@ class Hands:
     choose: Callable[[CoatNow], Any]
     tacky: Callable[[CoatNow], Any]
     again: Callable[[CoatNow], Any]
+    calendar: Callable[[CoatNow], Any]
 
 
 @dataclass(frozen=True, slots=True)

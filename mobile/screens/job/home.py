@@ -23,8 +23,8 @@ from mobile.session.session import Session, use_session
 from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.store.records import Job
+from mobile.words import how_much, places
 from mobile.words import job as words
-from mobile.words import places
 
 
 @ft.component
@@ -89,6 +89,7 @@ def drawers(session: Session, known: Known) -> list[ft.Control]:
         for name in session.shelf.set_aside
     ]
     return [
+        tile("drop", how_much.TITLE, how_much.SMALL, lambda: go(places.JOB, "how-much")),
         tile("gear", words.SETTINGS, words.SETTINGS_MORE, lambda: go(places.JOB, "settings")),
         tile("download", words.EXPORT, words.EXPORT_MORE, export),
         tile("job", words.JOBS, str(others), lambda: go(places.JOB, "jobs")),

@@ -33,10 +33,19 @@ def Jobs(known: Known, *, key: str | None = None) -> ft.Control:
     async def demo() -> None:
         await session.attempt(open_demo(session), then=lambda _: go(places.JOB))
 
-    lines = [_line(session, job) for job in known.jobs if job is not known.job]
+    async def away() -> None:
+        if known.job:
+            verb = verbs.put_away(session, known.job)
+            await session.attempt(verb, then=lambda _: go(places.JOB))
+
+    others = sorted((job for job in known.jobs if job is not known.job), key=lambda job: job.away)
     controls: list[ft.Control] = [header(words.JOBS, "", back())]
-    if lines:
-        controls.append(rows(lines))
+    if others:
+        controls.append(rows([_line(session, job) for job in others]))
+    if known.job:
+        controls.append(
+            second_button(Action(words.put_this_away(known.job.name), away, key="put away"))
+        )
     controls.append(second_button(Action(places.DEMO, demo, words.DEMO_MORE, "demo")))
     begin = Action(words.NEW_JOB, lambda: go(places.JOB, NEW), key="new job")
     return screen(controls, [main_button(begin)])
@@ -46,7 +55,7 @@ def _line(session: Session, job: Job) -> ft.Control:
     async def come() -> None:
         await session.attempt(verbs.open_job(session, job), then=lambda _: go(places.JOB))
 
-    return row(Row(job.name), come)
+    return row(Row(job.name, words.AWAY if job.away else ""), come)
 
 
 @dataclass(frozen=True, slots=True)

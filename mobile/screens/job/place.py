@@ -4,6 +4,7 @@ import flet as ft
 
 from core.coats.schedule import PlannedStep
 from mobile.screens.job.home import Home
+from mobile.screens.job.how_much import HowMuch
 from mobile.screens.job.jobs import Jobs, NameScreen
 from mobile.screens.job.ready_made import ReadyMadeSchedules
 from mobile.screens.job.settings import SettingsScreen
@@ -21,6 +22,8 @@ def JobPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
             screen = StepScreen(known, rest, key=at)
         case "waits" if pair := pair_of(known, rest):
             screen = WaitScreen(known, *pair, key=at)
+        case "how-much":
+            screen = HowMuch(known, key=first)
         case "ready-made":
             screen = ReadyMadeSchedules(key=first)
         case "settings":

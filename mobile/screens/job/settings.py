@@ -87,6 +87,12 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
             lambda k: choose(replace(verbs.settings_now(session), bell=k == "on")),
         ),
         (
+            words.WEIGHING,
+            words.WEIGHINGS,
+            "each" if settings.tared_each else "running",
+            lambda k: choose(replace(verbs.settings_now(session), tared_each=k == "each")),
+        ),
+        (
             words.SCALE_STEP,
             words.STEPS_G,
             str(settings.scale_step_g),

@@ -27,7 +27,7 @@ def stops_of(known: Known, plan: Ahead | None, view: View) -> tuple[Stop, ...]:
             "hand-over" if step.use == HAND_OVER else states[at],
             waits_after(job, at, view),
             hour_of(plan, step),
-            words.short_day(days[at]) if days[at] != befores[at] else "",
+            day_said(days[at]) if days[at] != befores[at] else "",
             bool(days[at] and afters[at] and days[at] != afters[at]),
         )
         for at, step in enumerate(job.steps)
@@ -53,6 +53,11 @@ def day_of(plan: Ahead | None, step: PlannedStep) -> str:
     """Give the day of a step's earliest start, "" where it has none."""
     start_s = plan.start_s(step.id) if plan else None
     return "" if start_s is None else clock.day(start_s)
+
+
+def day_said(day: str) -> str:
+    """Say a day by its name, one further off than a week by its date."""
+    return words.short_day(day, clock.days_from_now(day)) if day else ""
 
 
 def hour_of(plan: Ahead | None, step: PlannedStep) -> str:

@@ -6,7 +6,7 @@ import flet as ft
 
 from mobile import theme as t
 from mobile.parts.boards import Fact, Row, State, board, facts, row, rows
-from mobile.parts.buttons import main_button, outline_button, second_button
+from mobile.parts.buttons import main_button, outline_button, second_button, stack_or_row
 from mobile.parts.chip import TwoLight
 from mobile.parts.elevation import Elevation
 from mobile.parts.page import header, screen
@@ -47,7 +47,8 @@ def WallScreen(known: Known, wall: Wall, *, key: str | None = None) -> ft.Contro
     lines += pot_list(pots_for(known, wall), view)
     measure = Action(words.MEASURE_AGAIN, lambda: go(places.WALLS, wall.id, MEASURE), key=MEASURE)
     mark = Action(words.MARK, lambda: go(places.WALLS, wall.id, ZONES, NEW), key="mark")
-    return screen(lines, [second_button(measure), main_button(mark)])
+    sides = [second_button(measure, height=t.MAIN), main_button(mark)]
+    return screen(lines, [stack_or_row(sides, view.text_ratio)])
 
 
 def measures(known: Known, wall: Wall, view: View) -> ft.Control:
