@@ -82,6 +82,11 @@ def after_others(steps: tuple[str, ...]) -> str:
     return f"after {listed(steps)} in its zones"
 
 
+def on_wall(said: str, wall: str) -> str:
+    """Add the wall on which a zone lies."""
+    return f"{said}, {wall}" if wall else said
+
+
 def finish(step: str) -> str:
     """Say what the main button logs."""
     return f"{first_up(step)} finished"

@@ -14,7 +14,8 @@ from tests.browser.conftest import BUILT, SHOTS
 from tests.browser.engine import Screen
 from tests.browser.phone import phone_of
 from tests.browser.site import Served
-from tests.browser.tour import HAND, WINDOWS, Walk, at_rest, fit
+from tests.browser.tour import Walk
+from tests.browser.windows import HAND, WINDOWS, at_rest, fit
 
 LOOKS = ("dark", "dim", "light")
 OUT = SHOTS / "contact"

@@ -7,7 +7,8 @@ import pytest
 from tests.browser.conftest import SHOTS
 from tests.browser.phone import Phone
 from tests.browser.site import Served
-from tests.browser.tour import HAND, WINDOWS, Walk, fit, troubles
+from tests.browser.tour import Walk
+from tests.browser.windows import HAND, WINDOWS, fit, troubles
 
 LOOKS = ("dark", "dim", "light")
 

@@ -13,7 +13,6 @@ from tests.browser.phone import Phone
 from tests.browser.site import Served
 
 pytestmark = pytest.mark.timeout(1200)
-WAIT = "Wait before the next step, min"
 EXPORT = "Export everything one file of all jobs"
 LONG_S = 240.0  # a first start on a busy machine
 
@@ -39,12 +38,15 @@ def lose_the_signal(phone: Phone, site: Served) -> None:
 
 def plan_two_coats(phone: Phone) -> None:
     phone.tap("Job", "button")
-    for name, wait in (("Base 1", "15 min"), ("Base 2", "0:15")):
+    for name in ("Base 1", "Base 2"):
         phone.tap("Add a step", "button")
         phone.type("Step", name)
-        phone.type(WAIT, wait)
         phone.tap(f"Keep {name}", "button")
-        phone.see(f"{name} 15 min")
+        phone.see(f"{name} is in the schedule.")
+    phone.type("Wait, min", "0:15")
+    phone.tap("None", "button")  # the label has no recoat limit: it is asked
+    phone.tap("Keep the wait", "button")
+    phone.see("15 min")
 
 
 def measure_a_wall(phone: Phone) -> None:

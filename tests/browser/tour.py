@@ -1,83 +1,11 @@
-"""A walk over all screens of the built app, and the windows in which each is looked at."""
+"""A walk over all screens of the built app."""
 
-import time
 from collections.abc import Iterator
-from dataclasses import dataclass
 
-from tests.browser.layout import outside, overlaps, small
 from tests.browser.phone import Box, Phone
+from tests.browser.windows import PLACES, at_rest
 
-PLACES = ("coats", "mix", "cans", "walls", "job")
-PATIENCE_S = 20.0
-REST_S = 0.3  # a screen that has not changed for so long is drawn
-UNDER, SHEET_LEAST = "Scrim", 150.0  # a sheet lies over the scrim, by its nature
-DRAWN_S = 6.0  # a busy machine may still be at the last window's screen
-
-
-@dataclass(frozen=True, slots=True)
-class Window:
-    """A window in dp, and the text size of the phone."""
-
-    width: int
-    height: int
-    text: int = 100
-
-    def __str__(self) -> str:
-        """Name it, as in a file's name."""
-        return f"{self.width}-{self.text}"
-
-
-RAIL_FROM = 900
-HAND = Window(412, 915)
-WINDOWS = (HAND, Window(1280, 800), Window(320, 640), Window(412, 915, 200), Window(320, 640, 200))
-
-
-def fit(phone: Phone, window: Window) -> None:
-    """Give the page this window, and the phone this text size."""
-    phone.engine.resize(window.width, window.height)
-    size = "(size) => { document.documentElement.style.fontSize = size; }"
-    phone.engine.ask(size, f"{window.text}%")
-
-
-def at_rest(phone: Phone) -> tuple[Box, ...]:
-    """Wait until a screen holds still; return its nodes."""
-    before, since, end = phone.boxes(), time.monotonic(), time.monotonic() + PATIENCE_S
-    while time.monotonic() < min(since + REST_S, end):
-        time.sleep(REST_S / 2)
-        if (now := phone.boxes()) != before:
-            before, since = now, time.monotonic()
-    return before
-
-
-def troubles(phone: Phone, window: Window) -> tuple[str, ...]:
-    """Name what overlaps, leaves the window or is too small, once the screen is drawn."""
-    end = time.monotonic() + DRAWN_S
-    while True:
-        boxes = tuple(box for box in at_rest(phone) if box.name != UNDER)
-        found = (
-            stale(boxes, window)
-            + overlaps(boxes)
-            + outside(boxes, window.width, window.height)
-            + small(boxes)
-        )
-        if not found or time.monotonic() > end:
-            return found
-
-
-def stale(boxes: tuple[Box, ...], window: Window) -> tuple[str, ...]:
-    """Say so if the places still lie as in another window: at its foot, or on a laptop's rail."""
-    spots = [box for box in boxes if box.name.lower() in PLACES and box.role == "button"]
-    if len(spots) < len(PLACES):
-        return ()
-    first, last = spots[0], spots[-1]
-    rail = last.top > first.top
-    there = rail if window.width >= RAIL_FROM else abs(right(last) - window.width) <= 1
-    return () if there else (f"the places lie as in a window {right(last):.0f} wide",)
-
-
-def right(box: Box) -> float:
-    """Find the right side of a node."""
-    return box.left + box.width
+SHEET_LEAST = 150.0  # dp: the width of the button that closes a sheet
 
 
 class Walk:
@@ -143,18 +71,41 @@ class Walk:
         """See walls, the job and its drawers."""
         self.to("walls", "m²")
         yield "walls"
-        wall = self.tap("Wall 1", "Keep Wall 1")
+        wall = self.tap("Wall 1", "Mark a zone")
         yield "wall"
-        self.how(wall)
+        self.to(f"{wall}/measure", "Keep Wall 1")
+        yield "wall measured"
+        self.how(f"{wall}/measure")
         yield "wall how"
         self.to("walls/new", "type its width")
         yield "wall new"
+        self.to(f"{wall}/zones/new", "Its mix")
+        yield "zone new"
         for address, says in JOB:
             self.to(address, says)
             yield address.replace("/", " ")
-        self.to("job", "hand-over")
-        self.tap("promoter", "Recoat within")
+        self.stop("base 1")
         yield "job step"
+        self.wait_before("base 1", "after promoter 30 min, at most 4 h")
+        yield "job wait"
+
+    def stop(self, step: str) -> None:
+        """Go to a step of the schedule by its line; its day and its hour stand there too."""
+        self.to("job", "hand-over")
+
+        def there() -> Box | None:
+            found = [b for b in at_rest(self.phone) if b.tap and f"{step} " in f"{b.name} "]
+            return found[0] if found and self.phone.on_top(found[0]) else None
+
+        self.phone.touch(self.phone.wait(there, None, lambda: f"no {step!r}"))  # type: ignore[arg-type]
+        self.phone.see(f"Keep {step}")
+
+    def wait_before(self, step: str, line: str) -> None:
+        """Go to a wait before a step, by its line there."""
+        self.stop(step)
+        self.phone.scroll_to(line, "button")
+        self.phone.tap(line, "button")
+        self.phone.see("Keep the wait")
 
     def cans(self) -> Iterator[str]:
         """See the shelf, a can on the scale, what a can is."""
@@ -172,6 +123,16 @@ class Walk:
         yield "can how"
         self.to(f"{can}/edit", "Keep can 7")
         yield "can edit"
+        self.to(f"{can}/pours", "what happened to it")
+        yield "can pours"
+        self.to(f"{can}/lid", "Lid off for")
+        yield "can lid"
+        self.to("cans/paints", "Starter paints")
+        yield "paints"
+        self.tap("fluorescent orange", "Keep fluorescent orange")
+        yield "paint"
+        self.to("cans/paints/new", "New paint")
+        yield "paint new"
 
     def recipes(self) -> Iterator[str]:
         """See the mixes, a recipe, the start of a weigh-out."""
@@ -186,6 +147,10 @@ class Walk:
         yield "start how"
         self.to(start.removesuffix("/weigh"), "Keep ember wing")
         yield "recipe"
+        self.to(start.replace("/weigh", "/amount"), "Keep it")
+        yield "amount"
+        self.how(start.replace("/weigh", "/amount"))
+        yield "amount how"
 
     def weighing(self) -> Iterator[str]:
         """Weigh out, with an over-pour put right."""
@@ -223,23 +188,26 @@ class Walk:
         self.how("mix/weigh")
         yield "all in how"
         self.to("mix/weigh", "Stirred, done")
-        pot = self.tap("Stirred, done", "Weigh ember wing again")
+        pot = self.tap("Stirred, done", "More of the same")
         yield "pot"
         self.how(pot)
         yield "pot how"
+        self.to(f"{pot}/more", "as it was really poured")
+        yield "more of the same"
         self.to("mix", "Pots")
         yield "mixes and pots"
 
     def coats(self) -> Iterator[str]:
         """Finish coats: ready, too late, drying; how a wait comes about."""
-        self.wait_of("wash", ("Wait before the next step, min", "1 s"))
+        self.wait_of("promoter", "after wash 1 h", ("Wait, min", "1 s"))
         limit = ("Recoat within, min", "2 s")
-        self.wait_of("promoter", ("Wait before the next step, min", "1 s"), limit)
+        line = "after promoter 30 min, at most 4 h"
+        self.wait_of("base 1", line, ("Wait, min", "1 s"), limit)
         self.finish("Wash", "Ready")
         yield "coats ready"
         self.finish("Promoter", "Too late")
         yield "coats too late"
-        self.wait_of("wash", ("Wait before the next step, min", "45 min"))
+        self.wait_of("promoter", "after wash 1 s", ("Wait, min", "45 min"))
         self.to("coats", "to start")
         self.tap("Wash, Wall 2", "Wash finished Wall 2")
         yield "coats chosen"
@@ -249,18 +217,17 @@ class Walk:
         yield "coats how"
         self.to("coats", "dries")
 
-    def wait_of(self, step: str, *typed: tuple[str, str]) -> None:
-        """Type another wait of a step."""
-        self.to("job", "hand-over")
-        self.tap(step, f"Keep {step}")
+    def wait_of(self, step: str, line: str, *typed: tuple[str, str]) -> None:
+        """Type another wait before a step."""
+        self.wait_before(step, line)
         for label, text in typed:
             self.phone.type(label, text)
-        self.tap(f"Keep {step}", "hand-over")
+        self.tap("Keep the wait", "Hand-over")
 
     def finish(self, step: str, says: str) -> None:
         """Read the caution, if there is one, and finish a step."""
         self.to("coats", "Weigh a can")
-        if any(box.name.startswith("I have read it") for box in at_rest(self.phone)):
+        while any(box.name.startswith("I have read it") for box in at_rest(self.phone)):
             self.tap("I have read it", f"{step} finished")
         self.tap(f"{step} finished", says)
 
@@ -284,4 +251,6 @@ JOB = (
     ("job/new", "Begin the job"),
     ("job/name", "Keep the name"),
     ("job/steps/new", "Kind of step"),
+    ("job/how-much", "Cans 510.50"),
+    ("job/ready-made", "Touch-up visit"),
 )

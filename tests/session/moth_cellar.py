@@ -9,12 +9,17 @@ from mobile.store.records import Can, Mix, Wall, Zone
 from tests.session.shelf import Shelf
 
 
-def moth_cellar() -> Session:
+async def at_moth_cellar() -> Session:
     """Give a session at the demo job."""
     session = Session(Shelf(), "phone")
-    asyncio.run(open_demo(session))
+    await open_demo(session)
     session.hush()
     return session
+
+
+def moth_cellar() -> Session:
+    """Give it where no loop runs."""
+    return asyncio.run(at_moth_cellar())
 
 
 def mix(known: Known, name: str) -> Mix:

@@ -82,6 +82,7 @@ def head_of(coat: CoatNow, scene: Scene, hands: Hands) -> ft.Control:
     coming = words.next_up(coat.next.name) if coat.next else ""
     step = coat.step.name if coat.step else ""
     says = {"drying": words.drying(step), "rolling": words.rolling(step)}
-    content = head(coat.name, says.get(stands, coming), side)
+    small = words.on_wall(says.get(stands, coming), small_of(coat))
+    content = head(coat.name, small, side)
     chosen = scene.chosen == coat.id
     return tap(ft.Container(content), lambda: hands.choose(coat), chosen=chosen, key=key_of(coat))
