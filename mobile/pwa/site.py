@@ -83,8 +83,8 @@ def whole(base: str, tell: Callable[[str], None], root: Path = ROOT) -> dict[str
 
 
 def app(root: Path) -> dict[str, bytes]:
-    """Read the app's own files: `core`, `mobile` without the generator, and the demo job."""
-    rooms = (("core", "*.py"), ("mobile", "*.py"), ("assets/demo", "*.json"))
+    """Read the app's own files: `core`, `mobile` without the generator, and what it comes with."""
+    rooms = (("core", "*.py"), ("mobile", "*.py"), ("assets", "*.json"))
     paths = sorted(path for room, kind in rooms for path in (root / room).rglob(kind))
     names = {path.relative_to(root).as_posix(): path for path in paths}
     own = ("mobile/pwa/", "mobile/__main__")

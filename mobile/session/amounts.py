@@ -14,7 +14,7 @@ from mobile.session.from_cans import paint_of
 from mobile.session.known import Known, found
 from mobile.session.rates import rate_of
 from mobile.session.walls import place_area_m2
-from mobile.store.records import Mix, Wetting
+from mobile.store.records import Mix, Paint, Wetting
 
 TOOLS = ("sleeve", "mini sleeve", "brush", "tray", "bucket", "cup")
 # What stands in while nobody said: common practice, no published source.
@@ -93,6 +93,23 @@ def patches_of(known: Known, mix: Mix) -> tuple[tuple[str, Patch], ...]:
         (wall.name, Patch(place_area_m2(known, wall_id), count))
         for wall_id, count in counts.items()
         if (wall := found(known.walls, wall_id))
+    )
+
+
+def patch_g(patch: Patch, amount: Amount) -> float:
+    """Give what one wall or zone takes in all its coats."""
+    return patch.area_m2 * patch.coats_count * amount.rate.g_m2
+
+
+def lacking_paints(known: Known, mix: Mix, amount: Amount) -> tuple[Paint, ...]:
+    """Give the paints of a mix whose labels would say what is assumed now."""
+    paints = [paint_of(known, part.paint) for part in mix.parts]
+    no_density = "density" in amount.stands_in
+    no_solids = "solids" in amount.stands_in
+    return tuple(
+        paint
+        for paint in paints
+        if (no_density and paint.density_g_ml is None) or (no_solids and paint.solids_ratio is None)
     )
 
 

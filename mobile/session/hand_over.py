@@ -21,6 +21,7 @@ class Ahead:
 
     starts_s: tuple[tuple[str, float], ...]
     hand_over_s: float
+    from_now_s: float
     waits_only_s: float  # from here, no work counted
     works: bool  # whether any work was planned
     working: Working
@@ -57,7 +58,7 @@ def _told(now_s: float, tasks: tuple[Task, ...], plan: HandOver, bare: HandOver)
     )
     works = any(task.work_s for task in tasks)
     end_s = now_s + plan.hand_over_s
-    return Ahead(starts, end_s, bare.hand_over_s, works, plan.working)
+    return Ahead(starts, end_s, plan.hand_over_s, bare.hand_over_s, works, plan.working)
 
 
 def _left(step: PlannedStep, coats: tuple[Coat, ...], undone: frozenset[Coat]) -> bool:

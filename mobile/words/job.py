@@ -25,8 +25,6 @@ USUAL_ALL = (
     "Their waits are common practice, no more: each says so until you have read its label. "
     "Recoat limits are asked, never assumed."
 )
-EARLIEST = "at the earliest: the label's waits, someone there day and night"
-EARLIEST_WAITS = "at the earliest: waits alone, no work counted"
 REMOVE_STEP, UP, DOWN = "Take it out", "Move up", "Move down"
 NO_STEPS = "No steps yet. A step is what is done on a wall or a zone; waits stand between them."
 HAND_OVER = "hand-over"
@@ -107,6 +105,13 @@ def rule_set(name: str) -> str:
 def hand_over_at(when: str) -> str:
     """Say the earliest hand-over."""
     return f"Hand-over {when}"
+
+
+def earliest(whole: str, waits: str, works: bool) -> str:
+    """Say what the earliest hand-over counts on."""
+    if not works:
+        return f"At the earliest, {waits} of waits from now; no work is counted."
+    return f"At the earliest, {whole} from now: {waits} of waits, someone there day and night."
 
 
 def wait_title(after: str) -> str:

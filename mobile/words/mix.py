@@ -139,6 +139,16 @@ def coats(count: int) -> str:
     return f"{count} coat" if count == 1 else f"{count} coats"
 
 
+def on_so_much(area: str, count: int) -> str:
+    """Say an area and its coats."""
+    return f"{area}, {coats(count)}"
+
+
+def ask_label(paint: str) -> str:
+    """Offer to write down what a label says."""
+    return f"Read the label of {paint}"
+
+
 def litres_and_rate(litres: str, rate: str) -> str:
     """Say the litres, and what one coat takes."""
     return f"{litres}, {rate} a coat"

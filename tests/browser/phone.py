@@ -61,6 +61,13 @@ class Box:
         return self.left + self.width / 2, self.top + self.height / 2
 
 
+HAS_FOCUS = """(x, y) => {
+  const at = document.activeElement, box = at?.getBoundingClientRect();
+  if (!/INPUT|TEXTAREA/.test(at?.tagName)) return false;
+  return box.left <= x && x <= box.right && box.top <= y && y <= box.bottom;
+}"""
+
+
 class Phone:
     """A phone that keeps its profile when its power goes."""
 
@@ -181,13 +188,7 @@ class Phone:
 
     def type(self, label: str, text: str) -> None:
         """Tap a field, and type over what stands in it."""
-        field = self.one(label, "textbox")
-        self.touch(field)
-        self.wait(
-            lambda: self.engine.ask("() => /INPUT|TEXTAREA/.test(document.activeElement?.tagName)"),
-            None,
-            lambda: f"{label!r} took no focus",
-        )
+        field = self.focus(label)
         self.pause(SETTLED_S)
         if field.value:
             self.engine.press("Control+a")
@@ -198,6 +199,20 @@ class Phone:
             lambda: f"{label!r} holds {self.typed(label)}, not {text!r}",
         )
         self.engine.ask(FRAMES)
+
+    def focus(self, label: str) -> Box:
+        """Tap a field until the cursor is in it: a page that still moves may miss a tap."""
+
+        def has_it() -> Box | None:
+            field = self.one(label, "textbox")
+            if not self.engine.ask(HAS_FOCUS, *field.middle):
+                self.engine.touch(*field.middle)
+                self.pause(SETTLED_S)
+            return field if self.engine.ask(HAS_FOCUS, *field.middle) else None
+
+        field = self.wait(has_it, None, lambda: f"{label!r} took no focus")
+        self.taps += 1
+        return cast("Box", field)
 
     def typed(self, label: str) -> tuple[str, ...]:
         """Read what a field holds, and what the field with the focus holds."""

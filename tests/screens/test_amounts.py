@@ -1,6 +1,7 @@
 """How much of a mix, and of everything, without a browser."""
 
 import asyncio
+from dataclasses import replace
 
 import pytest
 
@@ -18,7 +19,7 @@ def test_what_a_glaze_needs_follows_each_digit() -> None:
         session = await job.at_moth_cellar()
         mix = job.mix(session.known, "ember wing")
         screen = OnPlace(session, MixPlace, f"/mix/{mix.id}/amount")
-        assert {"232 g", "147.7 g", "66 g", "17.4 g", "1.42 m²"} <= set(said(screen))
+        assert {"232 g", "147.7 g", "66 g", "17.4 g", "1.42 m², 2 coats"} <= set(said(screen))
         await write(screen, "rate", "60")
         assert "256 g" in said(screen)  # 2.84 x 60 + 66 + 0.2 x 60 + 7 = 255.4
         await write(screen, "rate", "sixty")
@@ -46,6 +47,21 @@ def test_what_nobody_said_is_marked_as_assumed() -> None:
         await tap(screen, "rate usual")
         assert words.stands_in(("rate",)) in said(screen)
         assert "55.0 g/m² a coat" in " ".join(said(screen))
+
+    asyncio.run(story())
+
+
+def test_a_label_that_lacks_is_asked_for_when_it_is_needed() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        known = session.known
+        violet = next(paint for paint in known.paints if paint.name == "fluorescent violet")
+        await session.keep(replace(violet, density_g_ml=None, solids_ratio=None))
+        mix = job.mix(known, "base")
+        screen = OnPlace(session, MixPlace, f"/mix/{mix.id}/amount")
+        assert words.stands_in(("density", "solids")) in said(screen)
+        await tap(screen, "label fluorescent violet")
+        assert screen.session.page.route == f"/cans/paints/{violet.id}"
 
     asyncio.run(story())
 

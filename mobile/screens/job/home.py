@@ -39,7 +39,7 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
     rename = Action(words.RENAME, lambda: go(places.JOB, "name"), key="rename")
     now_s = clock.now_s()
     plan = ahead(known, now_s)
-    title, small = hand_over_said(known.job, plan, now_s)
+    title, small = hand_over_said(known.job, plan, now_s, view)
     lines = [
         header(title, known.job.name if plan else "", outline_button(rename)),
         *([t.say(small, t.CAPTION, t.SOFT)] if small else []),
@@ -50,11 +50,12 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
     return screen(lines)
 
 
-def hand_over_said(job: Job, plan: Ahead | None, now_s: float) -> tuple[str, str]:
+def hand_over_said(job: Job, plan: Ahead | None, now_s: float, view: View) -> tuple[str, str]:
     """Say the earliest hand-over and what it counts on; the job's name while there is none."""
     if plan is None:
         return job.name, ""
-    small = words.EARLIEST if plan.works else words.EARLIEST_WAITS
+    whole = view.show("wait_s", plan.from_now_s)
+    small = words.earliest(whole, view.show("wait_s", plan.waits_only_s), plan.works)
     return words.hand_over_at(when(plan.hand_over_s, now_s)), small
 
 

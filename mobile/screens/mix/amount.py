@@ -46,7 +46,7 @@ def AmountScreen(known: Known, mix: Mix, how_up: bool, *, key: str | None = None
     leave = outline_button(Action(places.BACK, back, key="back"), "back")
     lines = [
         header(words.amount_title(mix.name), places.DRAFT if earlier else "", leave),
-        *said(amount, mix, view),
+        *said(known, amount, mix, view),
         *rate_fields(form, edit, view),
         *tool_fields(form, edit, view),
         *walls(known, mix, form, edit),

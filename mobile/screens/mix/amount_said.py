@@ -1,14 +1,18 @@
 """What a mix needs in large, where it goes, and what stands in."""
 
+from functools import partial
+
 import flet as ft
 
+from core.coats.need import Patch
 from core.coats.places import ZONED
 from mobile import theme as t
 from mobile.parts.boards import Fact, Row, answer, board, facts, row, rows
-from mobile.parts.buttons import outline_button
+from mobile.parts.buttons import outline_button, second_button
 from mobile.parts.tap import Action
-from mobile.session.address import HOW, go
-from mobile.session.amounts import Amount
+from mobile.session.address import HOW, PAINTS, go
+from mobile.session.amounts import Amount, lacking_paints, patch_g
+from mobile.session.known import Known
 from mobile.session.view import View
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams
@@ -16,7 +20,7 @@ from mobile.words import mix as words
 from mobile.words import places
 
 
-def said(amount: Amount | None, mix: Mix, view: View) -> list[ft.Control]:
+def said(known: Known, amount: Amount | None, mix: Mix, view: View) -> list[ft.Control]:
     """Say what is needed in large, where it goes, and what stands in."""
     if amount is None:
         return [t.say(words.AMOUNT_UNKNOWN, t.NAME, t.CAUTION)]
@@ -35,7 +39,7 @@ def said(amount: Amount | None, mix: Mix, view: View) -> list[ft.Control]:
     )
     how_to = Action(places.HOW, lambda: go(places.MIX, mix.id, "amount", HOW), key="how")
     where: list[ft.Control] = [
-        row(Row(name, words.coats(patch.coats_count), view.show("area_m2", patch.area_m2)))
+        row(zone_line(name, patch, amount, view), text_ratio=view.text_ratio)
         for name, patch in amount.patches
     ]
     lines: list[ft.Control] = [
@@ -45,4 +49,30 @@ def said(amount: Amount | None, mix: Mix, view: View) -> list[ft.Control]:
     ]
     if amount.stands_in:
         lines.append(t.say(words.stands_in(amount.stands_in), t.SMALL, t.CAUTION))
-    return [board([*lines, ft.Row([outline_button(how_to)])], key="need"), rows(where)]
+    return [
+        board([*lines, ft.Row([outline_button(how_to)])], key="need"),
+        *lacking(known, mix, amount),
+        rows(where),
+    ]
+
+
+def zone_line(name: str, patch: Patch, amount: Amount, view: View) -> Row:
+    """Say what one wall or zone takes, without what tools and cups keep."""
+    grams = in_grams.grams(patch_g(patch, amount))
+    small = words.on_so_much(view.show("area_m2", patch.area_m2, 2), patch.coats_count)
+    return Row(name, small, grams)
+
+
+def lacking(known: Known, mix: Mix, amount: Amount) -> list[ft.Control]:
+    """Lead to each paint whose label is asked for now."""
+    several = lacking_paints(known, mix, amount)
+    return [
+        second_button(
+            Action(
+                words.ask_label(paint.name),
+                partial(go, places.CANS, PAINTS, paint.id),
+                key=f"label {paint.name}",
+            )
+        )
+        for paint in several
+    ]
