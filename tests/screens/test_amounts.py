@@ -7,8 +7,8 @@ import pytest
 
 from mobile.screens.job.place import JobPlace
 from mobile.screens.mix.place import MixPlace
+from mobile.words import amounts as words
 from mobile.words import how_much
-from mobile.words import mix as words
 from tests.screens.seen import OnPlace, find, tap, write
 from tests.screens.seen import words as said
 from tests.session import moth_cellar as job

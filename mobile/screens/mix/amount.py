@@ -19,7 +19,7 @@ from mobile.session.mix import keep_amount
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.records import Mix
-from mobile.words import mix as words
+from mobile.words import amounts as words
 from mobile.words import places
 
 

@@ -16,7 +16,7 @@ from mobile.session.forms import Edit
 from mobile.session.known import Known
 from mobile.session.view import View
 from mobile.store.records import Mix
-from mobile.words import mix as words
+from mobile.words import amounts as words
 
 
 def rate_fields(form: AmountForm, edit: Edit[AmountForm], view: View) -> list[ft.Control]:

@@ -15,8 +15,8 @@ from mobile.session.amounts import Amount, lacking_paints, patch_g
 from mobile.session.known import Known
 from mobile.session.view import View
 from mobile.store.records import Mix
+from mobile.words import amounts as words
 from mobile.words import grams as in_grams
-from mobile.words import mix as words
 from mobile.words import places
 
 
