@@ -2,7 +2,12 @@
 
 From the outside in:
 
-    library     records in, records out; one commit a verb; the file for export
+    library     records in, records out; one commit a verb; files out, files in
+    export      everything, or one job, as a file; its form is described there
+    incoming    a file that came in, read whole or refused
+    sense       what a record may say
+    together    what records must be to each other
+    merge       a file's records beside those of the book
     codec       a record as a document of the book, and back; nothing else gets through
     migrations  how the book of an older app becomes today's
     book        TinyDB's storage: sealed slots, a last good copy, damage set aside
@@ -11,7 +16,7 @@ From the outside in:
     door        what the book asks of a place to keep bytes; memory is the simplest
     doors       the door that this browser has: files or IndexedDB, behind one key
     key         one tab at a time: who has the book, who asks for it
-    errors      Busy, Full, Damaged, Newer, Unreadable
+    errors      Busy, Full, Damaged, Newer, Unreadable and its kinds
 
 Only `browser`, `opfs_door`, `indexed_door` and `doors` need a browser; the rest runs anywhere.
 """

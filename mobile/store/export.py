@@ -31,7 +31,9 @@ Settings stay behind, and so does what is half typed.
 """
 
 import json
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable
+from dataclasses import fields, is_dataclass
+from functools import cache
 from typing import Any, Final
 
 from mobile.store.codec import encode
@@ -51,8 +53,8 @@ def exported(records: Iterable[Record], job: str | None, schema: int) -> bytes:
 
 
 def _line(record: Record) -> str:
-    fields = {**encode(record), "kind": type(record).__name__}
-    return json.dumps(fields, sort_keys=True, allow_nan=False)
+    told = {**encode(record), "kind": type(record).__name__}
+    return json.dumps(told, sort_keys=True, allow_nan=False)
 
 
 def ids_of_job(records: Iterable[Record], job: str) -> frozenset[str]:
@@ -92,16 +94,25 @@ def _of_can(record: Record) -> tuple[str, ...]:
     return tuple(getattr(record, name) for name in ("can", "entry") if hasattr(record, name))
 
 
-def words_in(record: Record) -> Iterator[str]:
+def words_in(record: Record) -> list[str]:
     """Give every text in a record."""
-    return _words(encode(record))
+    found: list[str] = []
+    _gather(record, found)
+    return found
 
 
-def _words(value: Any) -> Iterator[str]:
-    if isinstance(value, str):
-        yield value
-    elif isinstance(value, Mapping):
-        yield from _words(tuple(value.values()))
-    elif isinstance(value, (list, tuple)):
+def _gather(value: Any, found: list[str]) -> None:
+    if type(value) is str:
+        found.append(value)
+    elif type(value) is tuple:
         for each in value:
-            yield from _words(each)
+            _gather(each, found)
+    else:
+        for name in _names(value.__class__):
+            _gather(getattr(value, name), found)
+
+
+@cache
+def _names(kind: type) -> tuple[str, ...]:
+    """Give the fields of a record, or of what lies in one; none of a number."""
+    return tuple(field.name for field in fields(kind)) if is_dataclass(kind) else ()

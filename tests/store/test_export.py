@@ -18,12 +18,13 @@ from mobile.store.entries import (
     CanWeighed,
     CautionRead,
     CoatFinished,
+    LidOff,
     PotStarted,
     StillTacky,
     Undone,
 )
 from mobile.store.library import Library
-from mobile.store.records import Can, Draft, Job, Mix, Paint, Record, Settings, Wall
+from mobile.store.records import Can, Draft, Job, Mix, Paint, Record, Settings, Wall, Zone
 from tests.store import made
 
 P = made.PHONE
@@ -90,7 +91,6 @@ def test_the_form_of_the_file_is_as_described() -> None:
     data = asyncio.run(library(made.poured(1), made.draft(1))).export()
     assert data.decode("ascii") == (
         "{\n"
-        '"device": "6f1c2a34-0000-4000-8000-000000000001",\n'
         '"format": "duskcoat-book",\n'
         '"job": null,\n'
         '"records": [\n'
@@ -121,7 +121,6 @@ def test_the_same_book_gives_the_same_bytes_after_any_number_of_starts() -> None
 def test_an_empty_book_is_a_file_too() -> None:
     found: dict[str, Any] = json.loads(asyncio.run(library()).export())
     assert found == {
-        "device": P,
         "format": "duskcoat-book",
         "job": None,
         "records": [],
@@ -131,7 +130,10 @@ def test_an_empty_book_is_a_file_too() -> None:
 
 @pytest.mark.parametrize(
     ("name", "own", "shop"),
-    [("cellar", CELLAR, ("ember", "dusk", "can-1")), ("garden", GARDEN, ("dusk", "moss", "can-3"))],
+    [
+        ("cellar", CELLAR, ("ember", "dusk", "can-1", "weighed")),
+        ("garden", GARDEN, ("dusk", "moss", "can-3")),
+    ],
 )
 def test_one_job_takes_what_happened_in_it_and_the_paints_and_cans_it_names(
     name: str, own: tuple[Record, ...], shop: tuple[str, ...]
@@ -140,6 +142,34 @@ def test_one_job_takes_what_happened_in_it_and_the_paints_and_cans_it_names(
     ids = [record.id for record in read(data)]
     assert json.loads(data)["job"] == name
     assert sorted(ids) == sorted([*shop, *(record.id for record in own)])
+
+
+def test_all_that_happened_to_its_cans_comes_along_so_that_they_hold_what_they_held() -> None:
+    lid = LidOff("lid", 7.0, P, "can-1", 600.0, 0.085, 18.0, 0.6, 0.0)
+    pour = replace(made.poured(2, "garden-pot", "moss", "can-1"), id="from-the-same-can")
+    other = replace(made.poured(3, "garden-pot", "moss", "can-3"), id="from-another")
+    undone = Undone("taken-back", 9.0, P, "from-the-same-can")
+    everything = (*PHONE, *SHOP, *CELLAR, *GARDEN, lid, pour, other, undone)
+    data = asyncio.run(library(*everything)).export("cellar")
+    ids = {record.id for record in read(data)}
+    assert {"weighed", "lid", "from-the-same-can", "taken-back"} <= ids
+    assert not {"from-another", "garden-pot", "moss", "can-2"} & ids
+
+
+def test_a_zone_and_a_coat_in_it_are_in_the_file_of_their_job() -> None:
+    zone = Zone("cellar-zone", 1.0, P, "cellar", "cellar-wall", "wing", 1.42, "cellar-mix", 2)
+    coat = CoatFinished("in-the-zone", 3.0, P, "cellar", "cellar-zone", "glaze 1", 3.0)
+    data = asyncio.run(library(*SHOP, *CELLAR, *GARDEN, zone, coat)).export("cellar")
+    assert {zone, coat} <= set(read(data))
+
+
+def test_the_file_does_not_say_which_phone_wrote_it() -> None:
+    async def run() -> None:
+        one, other = await library(*CELLAR), await Library.open(MemoryDoor(), "another")
+        await other.keep(*CELLAR)
+        assert one.export() == other.export()
+
+    asyncio.run(run())
 
 
 @pytest.mark.parametrize("name", ["", "no such job", "ember", "settings", "cellar-wall"])
