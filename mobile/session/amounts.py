@@ -1,20 +1,24 @@
 """How much of a mix its walls and zones need: grams a m², on the wall, in tools, in loads."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from core.cans.buying import MARGIN_RATIO
 from core.coats.need import Coats, HoldUp, Kit, Need, Patch, need
 from core.coats.places import ZONED
 from core.coats.rate import Rate
-from core.errors import Refused
+from core.errors import Refused, require
 from core.mixing.loads import Loads, loads
 from core.paints.blend import Blend
 from core.working import Working
 from mobile.session.coats_now import job_coats
 from mobile.session.from_cans import paint_of
+from mobile.session.job import settings_now
 from mobile.session.known import Known, found
 from mobile.session.rates import rate_of
+from mobile.session.session import Session
 from mobile.session.walls import place_area_m2
-from mobile.store.records import Mix, Paint, Wetting
+from mobile.store.records import Mix, Paint, ToolKeeps, Wetting
+from mobile.words import amounts as words
 
 TOOLS = ("sleeve", "mini sleeve", "brush", "tray", "bucket", "cup")
 # What stands in while nobody said: common practice, no published source.
@@ -35,6 +39,7 @@ USUAL_TOOLS = {
     "clear": ROLLED,
 }
 LEAST_G = 0.1
+KEEPS_G = 0.0, 200.0  # a large sleeve, not scraped
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,3 +144,13 @@ def amounts(known: Known) -> tuple[tuple[Mix, Amount], ...]:
         except Refused:
             continue
     return tuple(told)
+
+
+async def set_keeps(session: Session, keeps: tuple[ToolKeeps, ...], margin_ratio: float) -> None:
+    """Keep what tools keep, and how much is bought above the need."""
+    for one in keeps:
+        require("hold_up_g", one.hold_up_g, *KEEPS_G)
+    require("margin_ratio", margin_ratio, *MARGIN_RATIO)
+    settings = replace(settings_now(session), keeps=keeps, margin_ratio=margin_ratio)
+    await session.keep(settings, forget=("job/tools",))
+    session.tell(words.TOOLS_KEPT)

@@ -23,6 +23,17 @@ TOOL_NAMES = {
     "bucket": "Buckets",
     "cup": "Cups",
 }
+TOOLS_KEEP, TOOLS_KEPT = "What tools keep", "It is kept for every mix."
+TOOLS_KEEP_MORE = "Weighed scraped, less weighed dry. The usual stands in until you weigh yours."
+MARGIN = "Bought above the need"
+KEEPS_OF = {
+    "sleeve": "A sleeve keeps",
+    "mini sleeve": "A mini sleeve keeps",
+    "brush": "A brush keeps",
+    "tray": "A tray keeps",
+    "bucket": "A bucket keeps",
+    "cup": "A cup keeps",
+}
 CUPS, KIT = "Cups", "Kept for touch-ups"
 KITS = (("no", "None"), ("yes", "A kit"))
 ON_WALLS = "On these walls"

@@ -61,6 +61,8 @@ _NAMES = {
     "wettings_count": "How many",
     "solids_ratio": "Volume solids",
     "size_l": "Can size",
+    "hold_up_g": "It keeps",
+    "margin_ratio": "Above the need",
     "price": "Price",
     "density_mass_g": "Mass",
     "density_l": "Litres",

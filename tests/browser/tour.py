@@ -252,5 +252,6 @@ JOB = (
     ("job/name", "Keep the name"),
     ("job/steps/new", "Kind of step"),
     ("job/how-much", "Cans 510.50"),
+    ("job/tools", "A sleeve keeps"),
     ("job/ready-made", "Touch-up visit"),
 )

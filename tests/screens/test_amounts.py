@@ -7,6 +7,7 @@ import pytest
 
 from mobile.screens.job.place import JobPlace
 from mobile.screens.mix.place import MixPlace
+from mobile.session.amounts import amount_of
 from mobile.words import amounts as words
 from mobile.words import how_much
 from tests.screens.seen import OnPlace, find, tap, write
@@ -100,5 +101,23 @@ def test_parts_are_weighed_by_running_total_or_each_tared(kept: bool, name: str)
         screen = OnPlace(session, JobPlace, "/job/settings")
         await tap(screen, f"choose {name}")
         assert session.known.settings.tared_each is kept
+
+    asyncio.run(story())
+
+
+def test_what_a_tool_keeps_is_weighed_and_counts_for_every_mix() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        screen = OnPlace(session, JobPlace, "/job/settings")
+        await tap(screen, "tools")
+        assert find(screen, "brush").value == "8"
+        await write(screen, "brush", "300")
+        assert find(screen, "brush").error
+        await tap(screen, "keep")
+        assert session.known.settings.keeps == ()
+        await write(screen, "brush", "10")
+        await tap(screen, "keep")
+        mix = job.mix(session.known, "ember wing")
+        assert amount_of(session.known, mix).need.need_g == pytest.approx(231.08 + 2)
 
     asyncio.run(story())

@@ -1,5 +1,7 @@
 """*Job*: from the address to its screen."""
 
+from collections.abc import Callable
+
 import flet as ft
 
 from core.coats.schedule import PlannedStep
@@ -9,32 +11,36 @@ from mobile.screens.job.jobs import Jobs, NameScreen
 from mobile.screens.job.ready_made import ReadyMadeSchedules
 from mobile.screens.job.settings import SettingsScreen
 from mobile.screens.job.step import StepScreen
+from mobile.screens.job.tools import ToolsScreen
 from mobile.screens.job.wait import WaitScreen
 from mobile.session.known import Known
+
+DRAWERS: dict[str, Callable[..., ft.Control]] = {
+    "settings": SettingsScreen,
+    "tools": ToolsScreen,
+    "how-much": HowMuch,
+    "jobs": Jobs,
+    "ready-made": ReadyMadeSchedules,
+}
 
 
 @ft.component
 def JobPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
-    """Show the schedule, a step of it, the settings, or the other jobs."""
+    """Show the schedule, a step or a wait of it, or one of the job's drawers."""
     first, _, rest = at.partition("/")
-    match first:
-        case "steps" if rest:
-            screen = StepScreen(known, rest, key=at)
-        case "waits" if pair := pair_of(known, rest):
-            screen = WaitScreen(known, *pair, key=at)
-        case "how-much":
-            screen = HowMuch(known, key=first)
-        case "ready-made":
-            screen = ReadyMadeSchedules(key=first)
-        case "settings":
-            screen = SettingsScreen(known, key="settings")
-        case "jobs":
-            screen = Jobs(known, key="jobs")
-        case "new" | "name":
-            screen = NameScreen(known, first == "new", key=first)
-        case _:
-            screen = Home(known, key="home")
-    return screen
+    if first in DRAWERS:
+        return DRAWERS[first](known, key=first)
+    if first in {"new", "name"}:
+        return NameScreen(known, first == "new", key=first)
+    return on_the_line(known, first, rest)
+
+
+def on_the_line(known: Known, first: str, rest: str) -> ft.Control:
+    """Show a step, the wait between two, or the whole schedule."""
+    if first == "steps" and rest:
+        return StepScreen(known, rest, key=f"step {rest}")
+    pair = pair_of(known, rest) if first == "waits" else None
+    return WaitScreen(known, *pair, key=f"wait {rest}") if pair else Home(known, key="home")
 
 
 def pair_of(known: Known, rest: str) -> tuple[PlannedStep, PlannedStep] | None:

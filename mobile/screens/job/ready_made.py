@@ -10,6 +10,7 @@ from mobile.parts.buttons import outline_button
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
+from mobile.session.known import Known
 from mobile.session.ready_made import ReadyMade, ready_made, take
 from mobile.session.session import use_session
 from mobile.words import job as words
@@ -17,7 +18,7 @@ from mobile.words import places
 
 
 @ft.component
-def ReadyMadeSchedules(*, key: str | None = None) -> ft.Control:
+def ReadyMadeSchedules(known: Known, *, key: str | None = None) -> ft.Control:
     """List them; a tap takes one, *Undo* gives it back."""
     session = use_session()
 
@@ -28,5 +29,6 @@ def ReadyMadeSchedules(*, key: str | None = None) -> ft.Control:
         row(Row(one.name, one.about), partial(choose, one)) for one in ready_made()
     ]
     back = outline_button(Action(places.BACK, lambda: go(places.JOB), key="back"), "back")
-    head = header(words.READY_MADE, words.READY_MADE_MORE, back)
+    small = known.job.name if known.job else words.READY_MADE_MORE
+    head = header(words.READY_MADE, small, back)
     return screen([head, rows(several), t.say(words.USUAL_ALL, t.SMALL, t.SOFT)])

@@ -1,12 +1,14 @@
 """What this phone is set to."""
 
+from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, replace
+from typing import Any
 
 import flet as ft
 
 from core.errors import Refused
 from mobile import theme as t
-from mobile.parts.buttons import main_button, outline_button
+from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.choice import segmented
 from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
@@ -15,11 +17,14 @@ from mobile.session import job as verbs
 from mobile.session.address import go
 from mobile.session.forms import use_form
 from mobile.session.known import Known
-from mobile.session.session import use_session
+from mobile.session.session import Session, use_session
 from mobile.session.view import View, use_view
 from mobile.store.records import Settings
+from mobile.words import amounts, places
 from mobile.words import job as words
-from mobile.words import places
+
+Choose = Callable[[Settings], Awaitable[None]]
+Choice = tuple[str, tuple[tuple[str, str], ...], str, Callable[[str], Any]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +65,21 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
     def typed(name: str, text: str) -> None:
         edit(lambda now: replace(now, **{name: text}))
 
-    ratio = view.text_ratio
-    choices = [
+    back = outline_button(Action(places.BACK, lambda: go(places.JOB), key="back"), "back")
+    rows: list[ft.Control] = [header(words.SETTINGS, "", back)]
+    for title, options, chosen, do in choices(session, settings, choose):
+        rows += [t.say(title, t.SMALL, t.SOFT), segmented(options, chosen, do, view.text_ratio)]
+    fields = [field(view, "capacity", words.CAPACITY, "capacity_g", form.capacity)]
+    if known.job:
+        fields.append(field(view, "rule", words.RULE, "deducted_above_m2", form.rule))
+    tools = Action(amounts.TOOLS_KEEP, lambda: go(places.JOB, "tools"), key="tools")
+    rows += [Fields(tuple(fields), typed), second_button(tools)]
+    return screen(rows, [main_button(Action(places.KEEP, keep, key="keep"))])
+
+
+def choices(session: Session, settings: Settings, choose: Choose) -> tuple[Choice, ...]:
+    """Give what is chosen at a tap: its title, its options, what is chosen, what a tap does."""
+    return (
         (
             words.LOOK,
             words.LOOKS,
@@ -98,16 +116,7 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
             str(settings.scale_step_g),
             lambda k: choose(replace(verbs.settings_now(session), scale_step_g=float(k))),
         ),
-    ]
-    back = outline_button(Action(places.BACK, lambda: go(places.JOB), key="back"), "back")
-    rows: list[ft.Control] = [header(words.SETTINGS, "", back)]
-    for title, options, chosen, do in choices:
-        rows += [t.say(title, t.SMALL, t.SOFT), segmented(options, chosen, do, ratio)]
-    fields = [field(view, "capacity", words.CAPACITY, "capacity_g", form.capacity)]
-    if known.job:
-        fields.append(field(view, "rule", words.RULE, "deducted_above_m2", form.rule))
-    rows.append(Fields(tuple(fields), typed))
-    return screen(rows, [main_button(Action(places.KEEP, keep, key="keep"))])
+    )
 
 
 def bell(on: bool) -> str:
