@@ -36,9 +36,16 @@ def decode(kind: type[Record], document: dict[str, Any]) -> Record:
 
 
 def _plain(value: Any) -> Any:
-    if is_dataclass(value):
-        return {field.name: _plain(getattr(value, field.name)) for field in fields(value)}
-    return [_plain(each) for each in value] if isinstance(value, tuple) else value
+    if isinstance(value, tuple):
+        return [_plain(each) for each in value]
+    names = names_of(value.__class__)
+    return {name: _plain(getattr(value, name)) for name in names} if names else value
+
+
+@cache
+def names_of(kind: type) -> tuple[str, ...]:
+    """Give the fields of a record, or of what lies in one; none of a text or a number."""
+    return tuple(field.name for field in fields(kind)) if is_dataclass(kind) else ()
 
 
 def _reader(hint: Any) -> Reader:

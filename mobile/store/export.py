@@ -32,11 +32,9 @@ Settings stay behind, and so does what is half typed.
 
 import json
 from collections.abc import Callable, Iterable
-from dataclasses import fields, is_dataclass
-from functools import cache
 from typing import Any, Final
 
-from mobile.store.codec import encode
+from mobile.store.codec import encode, names_of
 from mobile.store.records import Can, Draft, Job, Paint, Record, Settings
 
 FORMAT: Final = "duskcoat-book"
@@ -108,11 +106,5 @@ def _gather(value: Any, found: list[str]) -> None:
         for each in value:
             _gather(each, found)
     else:
-        for name in _names(value.__class__):
+        for name in names_of(value.__class__):
             _gather(getattr(value, name), found)
-
-
-@cache
-def _names(kind: type) -> tuple[str, ...]:
-    """Give the fields of a record, or of what lies in one; none of a number."""
-    return tuple(field.name for field in fields(kind)) if is_dataclass(kind) else ()

@@ -26,7 +26,7 @@ from tests.store.mutations import MUTATIONS, Mutation
 from tests.store.test_export import CELLAR, PHONE, SHOP
 
 SPOILED = 5000
-DRAWN = 2  # one in so many that can be read is drawn and taken in
+DRAWN = 7  # one in so many that can be read is drawn and taken in
 
 
 def drawn(known: Known) -> None:
