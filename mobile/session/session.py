@@ -21,6 +21,8 @@ from mobile.device import page as device
 from mobile.session.drafts import Drafts
 from mobile.session.known import Known, known_of
 from mobile.store.entries import Undone
+from mobile.store.incoming import Incoming
+from mobile.store.merge import TakenIn
 from mobile.store.records import Draft, Record
 from mobile.words import trouble as words
 
@@ -32,6 +34,7 @@ class Shelf(Protocol):
     """What the session asks of the store."""
 
     set_aside: tuple[str, ...]  # names of damaged files, oldest first
+    before: tuple[str, ...]  # names of what restored backups took the place of, oldest first
 
     def records(self) -> tuple[Record, ...]:
         """Give all records in the order in which they were first kept."""
@@ -42,8 +45,17 @@ class Shelf(Protocol):
     def export(self, job: str | None = None) -> bytes:
         """Give everything, or one job, as one file."""
 
+    async def take_in(self, incoming: Incoming, *also: Record) -> TakenIn:
+        """Commit one job's file beside what is there, and records with it."""
+
+    async def take_back(self, *things: Record, forget: tuple[str, ...]) -> None:
+        """Undo that: forget what came, entries too, and have things as they were."""
+
+    async def restore(self, incoming: Incoming) -> str:
+        """Let a backup take the place of everything; give the name of what was put aside."""
+
     async def aside(self, name: str) -> bytes:
-        """Give a damaged file that was set aside."""
+        """Give a file that was set aside."""
 
     def warm(self) -> None:
         """Do ahead what the first commit would have to wait for."""
@@ -51,11 +63,23 @@ class Shelf(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Undo:
-    """What takes a verb back: entries that count no more, things as they were, things to forget."""
+    """What takes a verb back: entries that count no more, things as they were, things to forget.
+
+    `came` is all that a file brought: it goes as it came, entries too, and can be taken in again.
+    """
 
     entries: tuple[str, ...] = ()
     things: tuple[Record, ...] = ()
     forget: tuple[str, ...] = ()
+    came: tuple[str, ...] = ()
+
+
+class Declined(Exception):
+    """A verb says in words why it can't be; nothing has changed."""
+
+    def __init__(self, said: str) -> None:
+        super().__init__(said)
+        self.said = said
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +135,13 @@ class Session:
             self.drafts.drop(forget)
             self.shown.known = self.known.after(records, forget)
 
+    async def renew(self, change: Awaitable[T]) -> T:
+        """Await a change of the shelf that is no `keep`, then know the whole book anew."""
+        async with self._turn:
+            result = await change
+            self.shown.known = known_of(self.shelf.records())
+        return result
+
     async def keep_drafts(self) -> None:
         """Commit what is typed, drawing nothing anew; if there is no room, say so at once."""
         async with self._turn:
@@ -161,8 +192,13 @@ class Session:
         told = self.shown.told
         if told is None or told.undo is None:
             return
-        taken = tuple(Undone(*self.stamp(), entry) for entry in told.undo.entries)
-        await self.keep(*taken, *told.undo.things, forget=told.undo.forget)
+        undo = told.undo
+        if undo.came:
+            gone = (*undo.forget, *undo.came)
+            await self.renew(self.shelf.take_back(*undo.things, forget=gone))
+        else:
+            taken = tuple(Undone(*self.stamp(), entry) for entry in undo.entries)
+            await self.keep(*taken, *undo.things, forget=undo.forget)
         self.tell(words.UNDONE)
 
     async def attempt(self, verb: Awaitable[T], then: Callable[[T], None] | None = None) -> bool:
@@ -171,6 +207,9 @@ class Session:
             result = await verb
         except Refused as refusal:
             self.refuse(refusal)
+            return False
+        except Declined as declined:
+            self.tell(declined.said, bad=True)
             return False
         except OSError as error:
             self.tell(words.not_kept(error), bad=True)
