@@ -22,6 +22,7 @@ from mobile.store.records import Can, Job, Mix, Paint, Record, Wall, Zone
 from mobile.store.sense import name_of
 
 _ENTRIES: Final = get_args(e.Entry)
+COATS_COUNT: Final = 0, 20_000  # of a job: with more the phone would stand still
 _COUNTS: Final[tuple[tuple[Any, tuple[str, ...]], ...]] = (
     (Wall | Zone, ("job",)),
     (e.Poured, ("pot", "can")),
@@ -123,8 +124,9 @@ def _owners(record: Record) -> tuple[str, ...]:
     return tuple(getattr(record, field) for field in fields)
 
 
-def _job(_: Job, places: list[Record]) -> None:
+def _job(job: Job, places: list[Record]) -> None:
     require("places_count", len(places), *PLACES_COUNT)
+    require("coats_in_all_count", len(places) * len(job.steps), *COATS_COUNT)
 
 
 def _can(_: Can, happened: list[Record]) -> None:

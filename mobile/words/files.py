@@ -71,6 +71,7 @@ WHY = {
     "unplanned_paints_count": "A paint went in that is no part of it.",
     "pours_count": "More was poured than anyone can.",
     "places_count": "It has more walls and zones than anyone paints.",
+    "coats_in_all_count": "It has more coats than anyone paints.",
     "started_at_s": "It began after its end.",
 }
 

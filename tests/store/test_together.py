@@ -92,3 +92,13 @@ def test_a_can_that_was_poured_from_too_often_to_be_drawn_is_refused() -> None:
 
     with pytest.raises(Senseless, match="pours_count"):
         read_file(changed(often))
+
+
+def test_a_job_of_more_coats_than_a_phone_can_put_in_order_is_refused() -> None:
+    def endless(found: dict[str, Any]) -> None:
+        steps, zone = of(found, "Job")["steps"], of(found, "Zone")
+        steps[:0] = [{**steps[0], "id": f"s-{n}"} for n in range(180)]
+        found["records"] += [{**zone, "id": f"z-{n}"} for n in range(120)]
+
+    with pytest.raises(Senseless, match="coats_in_all_count"):
+        read_file(changed(endless))
