@@ -85,12 +85,14 @@ def caution(
     return board([head, *texts, who, *button], "caution", key=f"caution {title}")
 
 
-def empty(first: str, small: str, main: Action, demo: Action | None = None) -> ft.Control:
+def empty(
+    first: str, small: str, main: Action, demo: Action | None = None, also: Action | None = None
+) -> ft.Control:
     """Say what to do first, with the one button that does it; the demo job is one tap away."""
     words: list[ft.Control] = [t.say(first, t.ZONE)]
     if small:
         words.append(t.say(small, t.NAME, t.SOFT))
-    buttons: list[ft.Control] = [second_button(demo)] if demo else []
+    buttons: list[ft.Control] = [second_button(one) for one in (also, demo) if one]
     foot = ft.Column(
         [*buttons, main_button(main)], spacing=t.GAP, tight=True, horizontal_alignment=STRETCH
     )

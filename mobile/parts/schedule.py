@@ -16,6 +16,7 @@ LINE, WIDE = 4.0, 24.0
 HIGH = {"done": 18.0, "now": 23.0, "to come": 18.0, "hand-over": 23.0}
 MIDDLE = 3 + 10.3  # of a name under the row's top, dp, at the phone's usual text size
 DAY_WIDE = 62.0
+LONELY = 22.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +89,8 @@ def stop_row(
     if stop.wait:
         words.append(t.say(stop.wait, t.CAPTION, t.SOFT))
     texts = ft.Column(words, spacing=1, tight=True)
-    middle = grow(ft.Container(texts, padding=ft.Padding(8, 3, 0, 5)))
+    under = 5.0 if stop.wait or on_tap is None else LONELY  # a name alone is no target
+    middle = grow(ft.Container(texts, padding=ft.Padding(8, 3, 0, under)))
     cells: list[ft.Control] = [rail, middle]
     if not stacked:
         left = ft.Container(day, width=DAY_WIDE * text_ratio, padding=ft.Padding(4, 3, 0, 0))

@@ -31,9 +31,6 @@ HAND_OVER = "hand-over"
 WAIT_DROPPED = "That wait is out. The schedule shows where one is asked."
 SETTINGS, SETTINGS_MORE = "Settings", "look, units, scale, bell"
 SETTINGS_KEPT = "Settings are kept."
-EXPORT, EXPORT_MORE, EXPORTED = (
-    *("Export everything", "one file of all jobs", "The file is in the phone's downloads."),
-)
 ASIDE = "damaged, put aside: save it as a file"
 JOBS, DEMO_MORE, AWAY = "Other jobs", "invented: Moth Cellar", "put away"
 WHOLE, NOT_WHOLE = "Works without a signal.", "Not all of the app is on this phone yet."
@@ -200,8 +197,3 @@ def short_day(day: str, ahead: int) -> str:
 def keep_step(name: str) -> str:
     """Say what the main button keeps."""
     return f"Keep {name or 'the step'}"
-
-
-def file_name(day: str) -> str:
-    """Name the exported file."""
-    return f"duskcoat-{day}.json"

@@ -6,7 +6,6 @@ import flet as ft
 
 from mobile import clock
 from mobile import theme as t
-from mobile.device import page as device
 from mobile.parts.boards import tile, tiles
 from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.notices import empty
@@ -14,7 +13,6 @@ from mobile.parts.page import header, screen
 from mobile.parts.schedule import schedule
 from mobile.parts.tap import Action
 from mobile.screens.job.stops import stops_of
-from mobile.session import job as verbs
 from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
 from mobile.session.hand_over import Ahead, ahead
@@ -23,7 +21,7 @@ from mobile.session.session import Session, use_session
 from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.store.records import Job
-from mobile.words import how_much, places
+from mobile.words import files, how_much, places
 from mobile.words import job as words
 
 
@@ -35,7 +33,8 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
     if known.job is None:
         begin = Action(words.BEGIN, lambda: go(places.JOB, NEW), key="begin")
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
-        return empty(words.EMPTY, words.EMPTY_MORE, begin, demo)
+        other = Action(files.TITLE, lambda: go(places.JOB, "files"), files.SMALL, "files")
+        return empty(words.EMPTY, words.EMPTY_MORE, begin, demo, other)
     rename = Action(words.RENAME, lambda: go(places.JOB, "name"), key="rename")
     now_s = clock.now_s()
     plan = ahead(known, now_s)
@@ -77,13 +76,6 @@ def hung(known: Known, plan: Ahead | None, view: View) -> list[ft.Control]:
 
 def drawers(session: Session, known: Known) -> list[ft.Control]:
     """Offer what else belongs to the job."""
-
-    async def export() -> None:
-        await session.drafts.flush()
-        name = words.file_name(clock.day(clock.now_s()))
-        device.save_file(name, verbs.export(session), "application/json")
-        session.tell(words.EXPORTED)
-
     others = len([job for job in known.jobs if job is not known.job])
     damaged = [
         tile("download", name, words.ASIDE, partial(session.save_aside, name), name)
@@ -91,8 +83,8 @@ def drawers(session: Session, known: Known) -> list[ft.Control]:
     ]
     return [
         tile("drop", how_much.TITLE, how_much.SMALL, lambda: go(places.JOB, "how-much")),
+        tile("download", files.TITLE, files.SMALL, lambda: go(places.JOB, "files")),
         tile("gear", words.SETTINGS, words.SETTINGS_MORE, lambda: go(places.JOB, "settings")),
-        tile("download", words.EXPORT, words.EXPORT_MORE, export),
         tile("job", words.JOBS, str(others), lambda: go(places.JOB, "jobs")),
         *damaged,
     ]

@@ -5,6 +5,7 @@ from collections.abc import Callable
 import flet as ft
 
 from core.coats.schedule import PlannedStep
+from mobile.screens.job.files import Files
 from mobile.screens.job.home import Home
 from mobile.screens.job.how_much import HowMuch
 from mobile.screens.job.jobs import Jobs, NameScreen
@@ -20,6 +21,7 @@ DRAWERS: dict[str, Callable[..., ft.Control]] = {
     "tools": ToolsScreen,
     "how-much": HowMuch,
     "jobs": Jobs,
+    "files": Files,
     "ready-made": ReadyMadeSchedules,
 }
 
