@@ -69,9 +69,10 @@ class Outcome:
 
 
 TOLD = ("mobile/words", "mobile/session")  # their docstrings show examples
-APART = ("--ignore=tests/core", "--ignore=tests/house")
+APART = tuple(f"--ignore=tests/{room}" for room in ("core", "house", "store"))
 QUICK = (
     Step("unit tests", (*USUAL, *TOLD, "tests", *APART)),
+    Step("store", (*USUAL, "tests/store")),
     Step("core", (*USUAL, "core", "tests/core")),
     Step("types", (PYTHON, "-m", "mypy")),
     Step("house rules", (*USUAL, "tests/house")),
