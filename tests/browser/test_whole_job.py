@@ -23,6 +23,7 @@ from tests.browser.test_story import LONG_S
 from tests.session.moth_cellar import moth_cellar, wall
 
 pytestmark = pytest.mark.timeout(1500)
+SESSION = moth_cellar()  # here, for within a test Playwright's loop runs
 FILES = "Files save, take in, back up"
 IMPORT = "A job from a file it comes beside what is here"
 EXPORT = "This job as a file for another phone, or to keep"
@@ -32,7 +33,7 @@ RESTORE = "Restore a backup it takes the place of everything here"
 
 def the_rest(folder: Path) -> Path:
     """Write the job as a file, its first wall not measured yet."""
-    session = moth_cellar()
+    session = SESSION
     first = wall(session.known, "Wall 1")
 
     def kept(record: Record) -> Record:
