@@ -22,7 +22,8 @@ The file of one job holds
 
 - the job, and what is planned for it: walls, zones, mixes;
 - what happened to these: pots, coats, cautions, and the entries that name one of them;
-- the cans and paints that any of these name;
+- the paints that any of these name, the cans that its pots were poured from, and every other can
+  of these paints that is not gone: what stands on the shelf for the job;
 - all that ever happened to those cans: each weighing, lid off and pour. So a can holds on the other
   phone what it held on this one. A pour into a pot of another job comes without its pot;
 - what takes one of these entries back.
@@ -61,8 +62,15 @@ def ids_of_job(records: Iterable[Record], job: str) -> frozenset[str]:
     ids = _spread(records, {job}, _part)
     for kind in _SHOP:
         words = {word for record in records if record.id in ids for word in words_in(record)}
-        ids |= {record.id for record in records if isinstance(record, kind) and record.id in words}
+        ids |= {
+            r.id for r in records if isinstance(r, kind) and (r.id in words or _for_it(r, words))
+        }
     return frozenset(_spread(records, ids, _of_can))
+
+
+def _for_it(record: Record, words: set[str]) -> bool:
+    """Tell whether it is a can on the shelf with a paint of the job."""
+    return isinstance(record, Can) and not record.gone and record.paint in words
 
 
 def _spread(

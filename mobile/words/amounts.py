@@ -38,6 +38,7 @@ CUPS, KIT = "Cups", "Kept for touch-ups"
 KITS = (("no", "None"), ("yes", "A kit"))
 ON_WALLS = "On these walls"
 ON_WALL, IN_TOOLS, FOR_KIT = "on the wall", "tools and cups", "kit"
+NO_ANSWER = "…"
 AMOUNT_UNKNOWN = "Something below can't be read yet."
 NO_ZONE = "No zone has this mix yet. Mark one on a wall, under Walls."
 NO_STEP = "No step of the schedule puts it on a wall yet."

@@ -45,6 +45,11 @@ def pot(number: int) -> str:
     return f"Pot {number}"
 
 
+def to_paint(area: str) -> str:
+    """Say what there is to paint."""
+    return f"{area} to paint"
+
+
 def title(area: str) -> str:
     """Say all walls' area."""
     together = area.replace(" ", "\xa0")

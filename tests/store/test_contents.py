@@ -74,6 +74,8 @@ def outcome(data: bytes) -> str:
     except (Unreadable, Newer) as refusal:
         return type(refusal).__name__ if str(refusal) else "refused without a word"
     plain = {name: documents for name, documents in json.loads(data).items() if documents}
+    if plain:  # a book that calls itself older, and holds nothing that has changed since
+        plain["about"]["about"]["schema"] = schema_of()
     assert same(document(found.kept, found.device) if plain else {}, plain)
     return "read"
 

@@ -55,7 +55,8 @@ def test_beside_another_job_its_file_is_the_same_and_the_others_too() -> None:
         before = library.export("cellar"), library.export("garden")
         taken = await library.take_in(JOB)
         moved = dict(taken.moved)
-        assert moved == {7: 21, 8: 22}
+        assert {7, 8} <= moved.keys()
+        assert not {7, 8, 20} & set(moved.values())
         assert (library.export("cellar"), library.export("garden")) == before
         found = read_file(library.export(JOB.job))
         back = {new: old for old, new in moved.items()}

@@ -29,6 +29,8 @@ def AmountScreen(known: Known, mix: Mix, how_up: bool, *, key: str | None = None
     view, session = use_view(), use_session()
     form, edit, earlier = use_form(f"mix/{mix.id}/amount", form_of(mix, view))
     amount = reckoned(known, form, mix, view)
+    last = ft.use_ref(amount)
+    last.current = amount or last.current
     use_how(how(mix, amount, view) if how_up else None)
 
     async def keep() -> None:
@@ -46,7 +48,7 @@ def AmountScreen(known: Known, mix: Mix, how_up: bool, *, key: str | None = None
     leave = outline_button(Action(places.BACK, back, key="back"), "back")
     lines = [
         header(words.amount_title(mix.name), places.DRAFT if earlier else "", leave),
-        *said(known, amount, mix, view),
+        *said(known, last.current, mix, view, wrong=amount is None),
         *rate_fields(form, edit, view),
         *tool_fields(form, edit, view),
         *walls(known, mix, form, edit),

@@ -20,8 +20,14 @@ from mobile.words import grams as in_grams
 from mobile.words import places
 
 
-def said(known: Known, amount: Amount | None, mix: Mix, view: View) -> list[ft.Control]:
-    """Say what is needed in large, where it goes, and what stands in."""
+def said(
+    known: Known, amount: Amount | None, mix: Mix, view: View, *, wrong: bool
+) -> list[ft.Control]:
+    """Say what is needed in large, where it goes, and what stands in.
+
+    While something typed is `wrong` the last answer keeps its room, so that no field moves away
+    from under the cursor.
+    """
     if amount is None:
         return [t.say(words.AMOUNT_UNKNOWN, t.NAME, t.CAUTION)]
     if not amount.patches:
@@ -43,8 +49,10 @@ def said(known: Known, amount: Amount | None, mix: Mix, view: View) -> list[ft.C
         for name, patch in amount.patches
     ]
     lines: list[ft.Control] = [
-        answer(in_grams.whole(grams)),
-        t.say(litres, t.SMALL, t.SOFT),
+        answer(words.NO_ANSWER if wrong else in_grams.whole(grams)),
+        t.say(words.AMOUNT_UNKNOWN, t.SMALL, t.CAUTION)
+        if wrong
+        else t.say(litres, t.SMALL, t.SOFT),
         facts(several, view.text_ratio),
     ]
     if amount.stands_in:

@@ -57,14 +57,15 @@ def MeasureScreen(
     rows: list[ft.Control] = [
         header(name, places.DRAFT if earlier else "", back),
         measures(form, edit, view),
-        *answer(name, outcome, form, view, how_at(wall)),
         *openings(form, edit, view),
         t.say(words.rule(threshold(known, view)), t.CAPTION, t.SOFT),
+        # Under the fields: what comes and goes above one pushes it away from under the cursor.
+        *answer(name, outcome, form, view, how_at(wall)),
     ]
     if wall:
         rows.append(second_button(Action(words.REMOVE_WALL, remove, key="remove")))
     good = isinstance(outcome, PaintedArea)
-    kept = Action(words.keep(name), keep if good else None, "" if good else todo(outcome), "keep")
+    kept = Action(words.keep(name), keep if good else None, small_of(outcome, view), "keep")
     return screen(rows, [main_button(kept)])
 
 
@@ -86,10 +87,11 @@ def outcome_of(known: Known, form: WallForm, view: View) -> PaintedArea | Refuse
         return refusal
 
 
-def todo(outcome: PaintedArea | Refused) -> str:
-    """Say what is missing before a wall can be kept: a measure, or a right one."""
-    missing = isinstance(outcome, Refused) and outcome.value == ""
-    return words.TODO if missing else words.TODO_RIGHT
+def small_of(outcome: PaintedArea | Refused, view: View) -> str:
+    """Say what there is to paint; else what is missing before a wall can be kept."""
+    if isinstance(outcome, PaintedArea):
+        return words.to_paint(view.show("net_m2", outcome.net_m2, 2))
+    return words.TODO if outcome.value == "" else words.TODO_RIGHT
 
 
 def fits(refusal: Refused, within: dict[str, Limits]) -> bool:
@@ -116,7 +118,7 @@ def answer(
     said = facts(tuple(several), view.text_ratio)
     why = Action(places.HOW, lambda: go(places.WALLS, *at, HOW), key="how")
     foot = ft.Row([grow(said), outline_button(why)], spacing=12)
-    return [board([drawing, foot], key="answer")]
+    return [board([drawing, foot])]
 
 
 def how(name: str, outcome: PaintedArea | Refused, view: View) -> How | None:
