@@ -61,7 +61,7 @@ def measure_a_wall(phone: Phone) -> None:
     phone.type("Opening width, m", "80 cm")
     phone.scroll_to("Opening height, m", "textbox")
     phone.type("Opening height, m", "1.82")
-    phone.tap("Keep Wall 1", "button")
+    phone.tap(phone.see("Keep Wall 1").name, "button")
     phone.see("14.28 m²")  # area.W1.net
 
 

@@ -70,7 +70,7 @@ def measure(phone: Phone) -> None:
     for label, size in (("Opening width, m", "80 cm"), ("Opening height, m", "1.82")):
         phone.scroll_to(label, "textbox")
         phone.type(label, size)
-    phone.tap("Keep Wall 1", "button")
+    phone.tap(phone.see("Keep Wall 1").name, "button")
     phone.see("14.28 m²")  # area.W1.net
     phone.tap("Walls", "button")
     phone.see("24.52 m²")  # area.total
