@@ -107,7 +107,7 @@ def weigh_the_glaze(phone: Phone) -> None:
     phone.see("4.6 g over")
     phone.tap("Use 81.9 g", "button")
     phone.see("18.4 g more, worth 0.47")  # over.make.extra_g, over.make.extra_minor
-    phone.see("26.5\xa0% fluorescent orange")  # over.keep.share
+    phone.see("26.5")  # over.keep.share
     phone.see("lose 81.9 g, worth 3.40")  # over.tip
     phone.tap(phone.see("Make 250.4 g instead").name, "button")
     for reads in ("83.4 g", "250.4 g"):  # 1.5 g of yellow more, then 167.0 g of medium
