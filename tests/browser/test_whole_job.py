@@ -168,6 +168,7 @@ def there_and_back(phone: Phone, site: Served, folder: Path) -> None:
     wipe(phone, site)
     take_in(phone, RESTORE, backup)
     phone.see("The backup is in place.")
+    phone.scroll_to(FILES, "button")
     phone.tap(FILES, "button")
     phone.tap(BACK_UP, "button")
     again = kept(phone, folder / "again.json", but=backup)
