@@ -4,12 +4,17 @@ import asyncio
 
 import pytest
 
+from mobile.screens.job.stops import stops_of
+from mobile.session.hand_over import ahead
 from mobile.session.session import Session
+from mobile.session.view import View
 from mobile.words import job as words
 from mobile.words import trouble
 from tests.screens.seen import OnPlace, find, tap, write
 from tests.screens.seen import words as said
 from tests.screens.test_job import begun
+from tests.session.moth_cellar import at_moth_cellar
+from tests.session.two_walls import Watch, hour_s
 
 
 def told(session: Session) -> str:
@@ -135,5 +140,17 @@ def test_a_schedule_may_begin_with_a_ready_made_one() -> None:
         assert words.USUAL_MORE in said(screen)
         await tap(screen, "keep")
         assert told(session) == trouble.SENTENCES["limit"]
+
+    asyncio.run(story())
+
+
+def test_the_hand_over_bears_the_day_of_its_end(monkeypatch: pytest.MonkeyPatch) -> None:
+    async def story() -> None:
+        # 163 h 30 min after 04:39 it is nine minutes past midnight: its start is the day before.
+        watch = Watch(monkeypatch, hour_s(4, 39))
+        session = await at_moth_cellar()
+        plan = ahead(session.known, watch.at_s)
+        *_, end = stops_of(session.known, plan, View())
+        assert (end.at, end.day) == ("00:09", "24 May")
 
     asyncio.run(story())

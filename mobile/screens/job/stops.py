@@ -49,10 +49,17 @@ def waits_after(job: Job, at: int, view: View) -> str:
     return words.all_waits(tuple(said))
 
 
+def shown_s(plan: Ahead | None, step: PlannedStep) -> float | None:
+    """Give a step's earliest start; of the hand-over its end, None for what is done."""
+    if plan is None:
+        return None
+    return plan.hand_over_s if step.use == HAND_OVER else plan.start_s(step.id)
+
+
 def day_of(plan: Ahead | None, step: PlannedStep) -> str:
-    """Give the day of a step's earliest start, "" where it has none."""
-    start_s = plan.start_s(step.id) if plan else None
-    return "" if start_s is None else clock.day(start_s)
+    """Give the day of that instant, "" where there is none."""
+    at_s = shown_s(plan, step)
+    return "" if at_s is None else clock.day(at_s)
 
 
 def day_said(day: str) -> str:
@@ -61,8 +68,6 @@ def day_said(day: str) -> str:
 
 
 def hour_of(plan: Ahead | None, step: PlannedStep) -> str:
-    """Give the hour of a step's earliest start; the hand-over's is that of its end."""
-    if plan is None:
-        return ""
-    start_s = plan.hand_over_s if step.use == HAND_OVER else plan.start_s(step.id)
-    return "" if start_s is None else clock.hour(start_s)
+    """Give the hour of that instant, "" where there is none."""
+    at_s = shown_s(plan, step)
+    return "" if at_s is None else clock.hour(at_s)
