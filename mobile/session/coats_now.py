@@ -187,8 +187,10 @@ def _held(known: Known, done: Done, coat: Coat, wait: Wait) -> _Held | None:
     if entry is None:
         return None
     tacky = tuple((e.at_s, e.more_s) for e in known.of(StillTacky) if e.coat == entry.id)
+    # Where nobody planned its work, a coat is taken to begin as it ends: a wait must not vanish.
+    started_at_s = entry.finished_at_s if entry.started_at_s is None else entry.started_at_s
     try:
-        drying = after(entry.finished_at_s, wait, tacky, entry.started_at_s)
+        drying = after(entry.finished_at_s, wait, tacky, started_at_s)
     except Refused:
         return None
     return _Held(entry, wait, drying)

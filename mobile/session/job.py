@@ -8,6 +8,7 @@ from mobile.session.session import Session, Undo
 from mobile.store.records import Job, Record, Settings
 from mobile.words import job as words
 
+SETTINGS_FORMS = "job/settings/metric", "job/settings/us"  # typed in either units
 CAPACITY_G = 10.0, 1e5  # a pocket scale to a platform
 
 
@@ -77,12 +78,12 @@ async def set_scale_and_rule(
     settings = replace(settings_now(session), scale_capacity_g=capacity_g)
     job = session.known.job
     if job is None or deducted_above_m2 in {None, job.deducted_above_m2}:
-        await session.keep(settings, forget=("job/settings",))
+        await session.keep(settings, forget=SETTINGS_FORMS)
         session.tell(words.SETTINGS_KEPT)
         return
     require("deducted_above_m2", deducted_above_m2, *DEDUCTED_ABOVE_M2)
     ruled = replace(again(session, job), deducted_above_m2=deducted_above_m2)
-    await session.keep(settings, ruled, forget=("job/settings",))
+    await session.keep(settings, ruled, forget=SETTINGS_FORMS)
     session.tell(words.rule_set(job.name), Undo(things=(job,)))
 
 

@@ -7,6 +7,7 @@ The format is that of `export.py`. Files of older schemas are brought up by the 
 """
 
 import json
+import re
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -31,6 +32,18 @@ class Incoming:
 
     job: str | None
     records: tuple[Record, ...]
+
+
+DEEPEST = 100  # brackets in brackets; the browser's Python dies of a few thousand, uncatchably
+
+
+def _require_flat(data: bytes) -> None:
+    """Refuse what is nested deeper than any file of ours, before the parser goes down there."""
+    depth = 0
+    for found in re.finditer(rb"[\[{\]}]", data):
+        depth += 1 if found[0] in b"[{" else -1
+        if depth > DEEPEST:
+            raise ValueError("nested too deep")
 
 
 def read_file(data: bytes, migrations: tuple[Migration, ...] = MIGRATIONS) -> Incoming:
@@ -70,6 +83,7 @@ def _head(data: bytes, migrations: tuple[Migration, ...]) -> dict[str, Any]:
     """Read a file as JSON, and what it says about itself."""
     ours = FORMAT.encode() in data[:LOOKED_AT]
     try:
+        _require_flat(data)
         found = json.loads(
             data.decode("ascii"), object_pairs_hook=_once, parse_constant=no_constant
         )

@@ -160,3 +160,26 @@ def test_a_wait_from_the_start_counts_the_work_before_it(monkeypatch: pytest.Mon
         assert dries.drying.late_at_s == pytest.approx(hour_s(15, 15))  # 4 h from 11:15
 
     asyncio.run(run())
+
+
+def test_a_limit_from_the_start_holds_the_wait_where_no_work_was_planned(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    Watch(monkeypatch, hour_s(12))
+    session = Session(Shelf(), "phone")
+
+    async def run() -> None:
+        await verbs.keep_step(session, PlannedStep("p", "promoter", "promoter"))
+        await verbs.keep_step(session, STEPS[0])
+        await verbs.keep_wait(session, PairWait("p", "a", Wait(1800.0, 14400.0, "end", "start")))
+        await keep_wall(session, "w", "Wall 1", Shape(3.0, 2.0, 2.0))
+        now = place_now(session.known, "w")
+        assert now is not None
+        await coat_finished(session, now)
+        dries = place_now(session.known, "w")
+        assert dries is not None
+        assert dries.drying is not None
+        assert dries.drying.ready_at_s == pytest.approx(hour_s(12, 30))
+        assert dries.drying.late_at_s == pytest.approx(hour_s(16))
+
+    asyncio.run(run())

@@ -31,7 +31,8 @@ def JobPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
     """Show the schedule, a step or a wait of it, or one of the job's drawers."""
     first, _, rest = at.partition("/")
     if first in DRAWERS:
-        return DRAWERS[first](known, key=first)
+        # Other units make its fields anew: what stands in them is in the old ones.
+        return DRAWERS[first](known, key=f"{first} {known.settings.units}")
     if first in {"new", "name"}:
         return NameScreen(known, first == "new", key=first)
     return on_the_line(known, first, rest)

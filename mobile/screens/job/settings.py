@@ -46,7 +46,7 @@ def form_of(known: Known, view: View) -> SettingsForm:
 def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
     """Choose look, units, text size, bell; type what the scale can do and the rule."""
     session, view = use_session(), use_view()
-    form, edit, _ = use_form("job/settings", form_of(known, view))
+    form, edit, _ = use_form(f"job/settings/{known.settings.units}", form_of(known, view))
     settings = known.settings
 
     async def choose(after: Settings) -> None:
