@@ -59,6 +59,25 @@ def segmented(
     )
 
 
+def any_of(
+    options: tuple[tuple[str, str], ...],
+    chosen: tuple[str, ...],
+    on_choose: Callable[[tuple[str, ...]], Any],
+) -> ft.Control:
+    """Offer (key, words) of which any number may be chosen; none is all of them, and told so."""
+    keys = tuple(key for key, _ in options)
+    here = set(chosen) or set(keys)
+
+    def flip(key: str) -> None:
+        left = here ^ {key} or here  # the last one stays
+        on_choose(() if len(left) == len(keys) else tuple(one for one in keys if one in left))
+
+    cells = [segmented((one,), one[0] if one[0] in here else "", flip) for one in options]
+    return ft.Column(
+        cells, spacing=t.GAP, tight=True, horizontal_alignment=ft.CrossAxisAlignment.STRETCH
+    )
+
+
 def pills(at: int, of: int, words: str) -> ft.Control:
     """Say which part one is at: a filled pill for each begun, an outlined one for each to come."""
     wide = min(PILL_WIDE, (ROOM - 6 * (of - 1)) / max(of, 1))

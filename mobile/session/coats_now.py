@@ -64,6 +64,16 @@ class CoatNow:
         return self.drying is not None and self.drying.ready_at_s > self.drying.label_ready_at_s
 
     @property
+    def start(self) -> str:
+        """Say "reckoned" or "unknown" of a start that its wait counts from, "" if none does."""
+        if self.wait is None or self.coat is None:
+            return ""
+        limit_counts = self.wait.maximum_s is not None and self.wait.maximum_from == "start"
+        if self.wait.minimum_from != "start" and not limit_counts:
+            return ""
+        return "unknown" if self.coat.started_at_s is None else "reckoned"
+
+    @property
     def unasked(self) -> bool:
         """Whether a coat lies under the next one and nobody said how long that waits."""
         return self.next is not None and self.coat is not None and self.drying is None
@@ -179,18 +189,24 @@ def _to_the_end(job: Job, under: tuple[Coat, ...]) -> tuple[tuple[Coat, PairWait
 
 
 def _held(known: Known, done: Done, coat: Coat, wait: Wait) -> _Held | None:
-    """Find a coat's wait; None where it isn't finished, or for a wait that no label asks for.
+    """Give a finished coat with its wait; None where it isn't finished, or no label asks so.
 
     Such a one must not hide the others.
     """
     entry = done.get((coat.step, coat.place))
-    if entry is None:
-        return None
+    drying = drying_of(known, entry, wait) if entry else None
+    return _Held(entry, wait, drying) if entry and drying else None
+
+
+def drying_of(known: Known, entry: CoatFinished, wait: Wait) -> Drying | None:
+    """Find a finished coat's wait; None for one that no label asks for.
+
+    Where nobody planned its work a coat is taken to begin as it ends, so that its wait is kept all
+    the same; the screen says so (`CoatNow.start`).
+    """
     tacky = tuple((e.at_s, e.more_s) for e in known.of(StillTacky) if e.coat == entry.id)
-    # Where nobody planned its work, a coat is taken to begin as it ends: a wait must not vanish.
     started_at_s = entry.finished_at_s if entry.started_at_s is None else entry.started_at_s
     try:
-        drying = after(entry.finished_at_s, wait, tacky, started_at_s)
+        return after(entry.finished_at_s, wait, tacky, started_at_s)
     except Refused:
         return None
-    return _Held(entry, wait, drying)

@@ -6,13 +6,11 @@ from core.coats.places import Coat
 from core.coats.schedule import HAND_OVER, PlannedStep
 from core.errors import Refused
 from core.waits.hand_over import HandOver, Task, hand_over
-from core.waits.pair import PairWait, Wait, after
+from core.waits.pair import PairWait
 from core.working import Working
-from mobile.session.coats_now import Done, done_coats, job_coats, to_do
+from mobile.session.coats_now import done_coats, drying_of, job_coats, to_do
 from mobile.session.known import Known
 from mobile.session.walls import place_area_m2
-
-NEVER_S = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,21 +69,14 @@ def _task(known: Known, step: PlannedStep, waits: tuple[PairWait, ...], now_s: f
     """Give a step's work that is left, and when the coats finished before let it begin."""
     coats, done = job_coats(known), done_coats(known)
     asked = {pair.after: pair.wait for pair in waits if pair.before == step.id}
-    ends_s = [
-        _ready_s(done, coat, asked[coat.step])
+    dryings = [
+        drying_of(known, done[coat.step, coat.place], asked[coat.step])
         for coat in coats
         if coat.step in asked and (coat.step, coat.place) in done
     ]
+    ends_s = [drying.ready_at_s for drying in dryings if drying]
     earliest_s = max((end_s - now_s for end_s in ends_s), default=0.0)
     return Task(step.id, step.work_s * _share_left(known, step), max(0.0, earliest_s))
-
-
-def _ready_s(done: Done, coat: Coat, wait: Wait) -> float:
-    entry = done[coat.step, coat.place]
-    try:
-        return after(entry.finished_at_s, wait, (), entry.started_at_s).label_ready_at_s
-    except Refused:
-        return NEVER_S
 
 
 def _share_left(known: Known, step: PlannedStep) -> float:

@@ -32,12 +32,19 @@ READY, TOO_LATE, TO_START, DONE = "Ready", "Too late", "to start", "all steps fi
 READY_AT, READY_ON, ENDS_AT = "ready at", "ready", "ends at"
 STILL_TACKY = "Still tacky: 10 min more"
 LABEL, LABEL_WAIT, WITH_TACKY, BEFORE = "label", "label wait", "with still tacky", "recoat before"
+USUAL, USUAL_WAIT = "usual", "usual wait"
+STARTS = {
+    "reckoned": "Its start is reckoned from the work planned; that wait counts from there.",
+    "unknown": "Nobody knows when it was begun: what counts from its start counts from its end.",
+}
 LIMIT_GONE = "Its limit has passed: the label says what to do first."
 LATE_HERE = "Past its recoat limit: the label decides."
 STILL_WET = "The label's wait is not over: the label and a touch test decide."
 NO_BELL = "The bell is off; Job, Settings turns it on."
 CALENDAR, CALENDAR_SAVED = "Calendar", "The calendar file is in the phone's downloads."
 WAITS_FOR, UNASKED = "waits", "its wait was not asked yet: Job, the schedule"
+STILL_WET_USUAL = "The usual wait is not over: the label and a touch test decide."
+HOW_NOTE_USUAL = "A usual wait stands in: read the label. A touch test and the label decide."
 HOW_NOTE = "The wait is the label's own, read off the can; a touch test and the label decide."
 
 
@@ -107,16 +114,6 @@ def ends_at(wall: str, when: str) -> str:
     return f"{wall}, at {when}"
 
 
-def dries_until(wall: str, when: str) -> str:
-    """Say that the wall's coat still dries."""
-    return f"{wall}, dries until {when}"
-
-
-def limit_gone(wall: str, when: str) -> str:
-    """Say that a wall's limit has passed."""
-    return f"{wall}, limit {when}"
-
-
 def ready_at(wall: str, when: str) -> str:
     """Say when the next wall is ready."""
     return f"{wall} is ready at {when}"
@@ -142,11 +139,6 @@ def since(when: str) -> str:
     return f"since {when}"
 
 
-def step_of(step: str, number: int, of: int) -> str:
-    """Say which step of the schedule a wall has behind it."""
-    return f"{step}, step {number} of {of}"
-
-
 def drying(step: str) -> str:
     """Say what dries on a wall."""
     return f"{step} dries"
@@ -167,9 +159,9 @@ def long_wait(step: str, wall: str) -> str:
     return f"{first_up(step)}, {wall}"
 
 
-def after_step(wait: str, step: str) -> str:
-    """Say what a long wait follows."""
-    return f"{wait} after {step}, by the label"
+def after_step(wait: str, step: str, *, usual: bool) -> str:
+    """Say what a long wait follows, and who says so."""
+    return f"{wait} after {step}, {'as is usual' if usual else 'by the label'}"
 
 
 def longer(wait: str) -> str:

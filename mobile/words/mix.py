@@ -229,8 +229,3 @@ def all_in(in_all: str) -> str:
 def stirred(number: int, in_cup_g: float) -> str:
     """Say that a pot is done."""
     return f"Pot {number}, {grams(in_cup_g)}, is done."
-
-
-def again(name: str) -> str:
-    """Offer to weigh a mix once more."""
-    return f"Weigh {name} again"

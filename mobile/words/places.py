@@ -9,7 +9,6 @@ UNDO, CLOSE, BACK, HOW, KEEP, REMOVE, CLEAR = (
 UNKNOWN = "not known yet"
 DRAFT = "Typed earlier and not kept yet."
 DEMO = "Look at the demo job"
-WHOLE_APP = "Duskcoat"
 OPENING = "Getting the book out."
 TAKE_OVER = "Use it here"
 IN_OTHER_TAB = "Duskcoat is in use in another tab or window."

@@ -240,3 +240,18 @@ def test_large_text_keeps_every_word_and_every_button(monkeypatch: pytest.Monkey
         assert not missing
 
     run(story())
+
+
+def test_a_usual_wait_is_not_called_the_labels(monkeypatch: pytest.MonkeyPatch) -> None:
+    async def story() -> None:
+        Watch(monkeypatch, hour_s(12))
+        session = two_walls(*READ, finished(WALL_1, "base1", hour_s(11, 55)))
+        job = session.known.job
+        assert job is not None
+        waits = tuple(replace(pair, wait=replace(pair.wait, usual=True)) for pair in job.waits)
+        await session.keep(replace(job, waits=waits))
+        seen = said(OnPlace(session, CoatsPlace, "/coats"))
+        assert words.USUAL_WAIT in seen
+        assert words.LABEL_WAIT not in seen
+
+    run(story())

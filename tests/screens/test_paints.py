@@ -81,6 +81,8 @@ def test_a_wait_off_the_label_asks_for_its_limit() -> None:
         await write(screen, "name", "Promoter")
         await tap(screen, "add wait")
         await tap(screen, "use 0 base")
+        await tap(screen, "keep")  # half typed: neither kept nor dropped without a word
+        assert session.known.paints == ()
         await write(screen, "1", "30")
         await tap(screen, "keep")
         assert session.shown.told is not None

@@ -141,35 +141,21 @@ def test_a_label_says_the_wait_before_a_kind_of_step() -> None:
     assert label_wait(known, steps["wash"], steps["promoter"]) is None
 
 
-def test_a_wait_from_the_start_counts_the_work_before_it(monkeypatch: pytest.MonkeyPatch) -> None:
-    Watch(monkeypatch, hour_s(12))
-    session = Session(Shelf(), "phone")
-
-    async def run() -> None:
-        await verbs.keep_step(session, PlannedStep("p", "promoter", "promoter", 2700.0))
-        await verbs.keep_step(session, STEPS[0])
-        await verbs.keep_wait(session, PairWait("p", "a", Wait(1800.0, 14400.0, "end", "start")))
-        await keep_wall(session, "w", "Wall 1", Shape(3.0, 2.0, 2.0))
-        now = place_now(session.known, "w")
-        assert now is not None
-        await coat_finished(session, now)
-        dries = place_now(session.known, "w")
-        assert dries is not None
-        assert dries.drying is not None
-        assert dries.drying.ready_at_s == pytest.approx(hour_s(12, 30))
-        assert dries.drying.late_at_s == pytest.approx(hour_s(15, 15))  # 4 h from 11:15
-
-    asyncio.run(run())
-
-
-def test_a_limit_from_the_start_holds_the_wait_where_no_work_was_planned(
-    monkeypatch: pytest.MonkeyPatch,
+@pytest.mark.parametrize(
+    ("work_s", "late", "start"),
+    [
+        (2700.0, (15, 15), "reckoned"),  # 4 h from 11:15
+        (0.0, (16, 0), "unknown"),  # nobody planned its work: from its end, and said so
+    ],
+)
+def test_a_limit_from_the_start_counts_the_work_and_says_what_it_counts_from(
+    monkeypatch: pytest.MonkeyPatch, work_s: float, late: tuple[int, int], start: str
 ) -> None:
     Watch(monkeypatch, hour_s(12))
     session = Session(Shelf(), "phone")
 
     async def run() -> None:
-        await verbs.keep_step(session, PlannedStep("p", "promoter", "promoter"))
+        await verbs.keep_step(session, PlannedStep("p", "promoter", "promoter", work_s))
         await verbs.keep_step(session, STEPS[0])
         await verbs.keep_wait(session, PairWait("p", "a", Wait(1800.0, 14400.0, "end", "start")))
         await keep_wall(session, "w", "Wall 1", Shape(3.0, 2.0, 2.0))
@@ -180,6 +166,10 @@ def test_a_limit_from_the_start_holds_the_wait_where_no_work_was_planned(
         assert dries is not None
         assert dries.drying is not None
         assert dries.drying.ready_at_s == pytest.approx(hour_s(12, 30))
-        assert dries.drying.late_at_s == pytest.approx(hour_s(16))
+        assert dries.drying.late_at_s == pytest.approx(hour_s(*late))
+        assert dries.start == start
+        plan = ahead(session.known, hour_s(12))
+        assert plan is not None
+        assert plan.start_s("a") == pytest.approx(hour_s(12, 30))
 
     asyncio.run(run())

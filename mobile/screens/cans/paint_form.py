@@ -62,7 +62,7 @@ class PaintForm:
             optional("spread_m2_l", self.spread, view),
             optional("rate_g_m2", self.grams, view),
             tuple(_size(row, view) for row in self.sizes if any(cell.strip() for cell in row)),
-            tuple(_wait(row, view) for row in self.waits if row[1].strip()),
+            tuple(_wait(row, view) for row in self.waits if any(cell.strip() for cell in row)),
         )
 
 

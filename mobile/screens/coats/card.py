@@ -58,7 +58,8 @@ def to_come(coat: CoatNow, scene: Scene) -> ft.Control:
     name = words.long_wait(coming, coat.name)
     if coat.drying is None or coat.step is None:
         return BoardToCome(name, words.UNASKED if coat.unasked else small_of(coat), words.TO_START)
-    wait = words.after_step(scene.view.show("wait_s", coat.wait_s), coat.step.name)
+    long = scene.view.show("wait_s", coat.wait_s)
+    wait = words.after_step(long, coat.step.name, usual=bool(coat.wait and coat.wait.usual))
     return BoardToCome(name, wait, when(coat.drying.ready_at_s, scene.now_s))
 
 

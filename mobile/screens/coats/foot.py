@@ -45,11 +45,12 @@ def facts_of(coat: CoatNow, scene: Scene) -> list[ft.Control]:
     if coat.drying is None or coat.wait is None:
         return []
     label = scene.view.show("wait_s", coat.wait.minimum_s)
-    facts = [wait_fact(label, "drying", words.LABEL_WAIT)]
+    usual = coat.wait.usual
+    facts = [wait_fact(label, "drying", words.USUAL_WAIT if usual else words.LABEL_WAIT)]
     if coat.tacky:
         longer = scene.view.show("wait_s", coat.wait_s)
         facts = [
-            wait_fact(label, "label", words.LABEL),
+            wait_fact(label, "label", words.USUAL if usual else words.LABEL),
             wait_fact(longer, "drying", words.WITH_TACKY),
         ]
     if coat.drying.late_at_s is not None:
@@ -60,11 +61,12 @@ def facts_of(coat: CoatNow, scene: Scene) -> list[ft.Control]:
 
 def limits(stands: str, scene: Scene, coat: CoatNow) -> list[ft.Control]:
     """Say what else holds: a limit that has passed, a phone that may not ring."""
+    start = [line("clock", words.STARTS[coat.start])] if coat.start else []
     if stands == "too late":
-        return [line("warning", words.LIMIT_GONE, t.CAUTION)]
+        return [line("warning", words.LIMIT_GONE, t.CAUTION), *start]
     if scene.soonest != coat.id:
-        return []
-    return [line("bell", places.NO_RING) if scene.bell else line("silent", words.NO_BELL)]
+        return start
+    return [*start, line("bell", places.NO_RING) if scene.bell else line("silent", words.NO_BELL)]
 
 
 def line(sign: str, said: str, color: ft.ColorValue = t.SOFT) -> ft.Control:

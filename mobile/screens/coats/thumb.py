@@ -50,7 +50,8 @@ def warning(coat: CoatNow, now_s: float) -> str:
     """Say what speaks against finishing a coat there now, "" if nothing does."""
     match coat.state(now_s):
         case "drying" | "rolling":
-            return words.STILL_WET
+            usual = coat.wait is not None and coat.wait.usual
+            return words.STILL_WET_USUAL if usual else words.STILL_WET
         case "too late":
             return words.LATE_HERE
         case _:

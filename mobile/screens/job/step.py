@@ -11,7 +11,7 @@ from core.waits.pair import WAIT_S
 from mobile import theme as t
 from mobile.parts.boards import Row, row, rows
 from mobile.parts.buttons import main_button, outline_button
-from mobile.parts.choice import segmented
+from mobile.parts.choice import any_of, segmented
 from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
@@ -25,8 +25,6 @@ from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.words import job as words
 from mobile.words import places
-
-ALL = ""  # of the walls
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +74,7 @@ def StepScreen(known: Known, step_id: str, *, key: str | None = None) -> ft.Cont
     lines: list[ft.Control] = [
         header(title, places.DRAFT if earlier else "", back),
         *fields(form, edit, view),
-        *on_walls(known, form, edit, view),
+        *on_walls(known, form, edit),
     ]
     if step:
         lines += waits_before(known, step, view)
@@ -109,24 +107,17 @@ def fields(form: StepForm, edit: Edit[StepForm], view: View) -> list[ft.Control]
     return [Fields((name,), typed), *asked, Fields((takes,), typed), more]
 
 
-def on_walls(known: Known, form: StepForm, edit: Edit[StepForm], view: View) -> list[ft.Control]:
+def on_walls(known: Known, form: StepForm, edit: Edit[StepForm]) -> list[ft.Control]:
     """Offer the walls where there are several: none chosen is all of them."""
-    walls = known.job_walls
-    if len(walls) < 2 or form.use == HAND_OVER:  # noqa: PLR2004
+    options = tuple((wall.id, wall.name) for wall in known.job_walls)
+    if len(options) == 1 or not options or form.use == HAND_OVER:
         return []
-    chosen = {wall for (wall,) in form.walls} or {wall.id for wall in walls}
 
-    def flip(wall_id: str) -> None:
-        now = {wall for (wall,) in edit.now.walls} or {wall.id for wall in walls}
-        left = (now - {wall_id} if wall_id in now else now | {wall_id}) or now
-        kept = () if len(left) == len(walls) else tuple((w.id,) for w in walls if w.id in left)
-        edit(lambda form: replace(form, walls=kept))
+    def choose(walls: tuple[str, ...]) -> None:
+        edit(lambda now: replace(now, walls=tuple((wall,) for wall in walls)))
 
-    choices = [
-        segmented(((wall.id, wall.name),), wall.id if wall.id in chosen else "", flip, 1.0)
-        for wall in walls
-    ]
-    return [t.say(words.ON_WALLS, t.SMALL, t.SOFT), *choices]
+    chosen = tuple(wall for (wall,) in form.walls)
+    return [t.say(words.ON_WALLS, t.SMALL, t.SOFT), any_of(options, chosen, choose)]
 
 
 def waits_before(known: Known, step: PlannedStep, view: View) -> list[ft.Control]:

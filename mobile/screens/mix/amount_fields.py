@@ -8,8 +8,7 @@ import flet as ft
 from core.coats.places import ZONED
 from core.coats.rate import LOSS_RATIO
 from mobile import theme as t
-from mobile.parts.buttons import stack_or_row
-from mobile.parts.choice import segmented
+from mobile.parts.choice import any_of, segmented
 from mobile.parts.fields import Field, Fields
 from mobile.screens.mix.amount_form import RATES, TOOLS, USUAL, AmountForm
 from mobile.session.forms import Edit
@@ -76,21 +75,13 @@ def tool_fields(form: AmountForm, edit: Edit[AmountForm], view: View) -> list[ft
 
 
 def walls(known: Known, mix: Mix, form: AmountForm, edit: Edit[AmountForm]) -> list[ft.Control]:
-    """Offer the walls that a mix for whole walls goes on: none chosen is all."""
-    several = known.job_walls
-    if mix.use in ZONED or len(several) < 2:  # noqa: PLR2004
+    """Offer the walls that a mix for whole walls goes on: none chosen is all of them."""
+    options = tuple((wall.id, wall.name) for wall in known.job_walls)
+    if mix.use in ZONED or len(options) == 1 or not options:
         return []
-    ids = [wall.id for wall in several]
-    chosen = {wall for (wall,) in form.walls} or set(ids)
 
-    def flip(wall_id: str) -> None:
-        now = {wall for (wall,) in edit.now.walls} or set(ids)
-        left = now ^ {wall_id} or now
-        kept = () if len(left) == len(ids) else tuple((one,) for one in ids if one in left)
-        edit(lambda form: replace(form, walls=kept))
+    def choose(ids: tuple[str, ...]) -> None:
+        edit(lambda now: replace(now, walls=tuple((one,) for one in ids)))
 
-    choices: list[ft.Control] = [
-        segmented(((wall.id, wall.name),), wall.id if wall.id in chosen else "", flip, 1.0)
-        for wall in several
-    ]
-    return [t.say(words.ON_WALLS, t.SMALL, t.SOFT), stack_or_row(choices, 1.0)]
+    chosen = tuple(wall for (wall,) in form.walls)
+    return [t.say(words.ON_WALLS, t.SMALL, t.SOFT), any_of(options, chosen, choose)]
