@@ -11,7 +11,7 @@ BACK_UP, BACK_UP_MORE = "Back up everything", "one file of all jobs, cans and se
 RESTORE, RESTORE_MORE = "Restore a backup", "it takes the place of everything here"
 RESTORE_ASK = (
     "The backup takes the place of all that is on this phone. What is here now is put aside first, "
-    "as a file that Job has."
+    "and stands at the end of Files."
 )
 BEFORE_MORE = "from before a backup was restored: save it as a file"
 ACCEPT = ".json,application/json"
@@ -83,7 +83,7 @@ def taken_in(job: str, new_count: int, changed_count: int, stay_count: int) -> s
         return f"{job}: all of that file is here already. {NOTHING}{stays}"
     changed = f", {changed_count} changed" if changed_count else ""
     stays = f", {stay_count} newer here and left as they are" if stay_count else ""
-    return f"{job} is on this phone: {new_count} new{changed}{stays}."
+    return f"{job} is on this phone: {new_count} added{changed}{stays}."
 
 
 def moved(on_lid: int, here: int) -> str:
@@ -98,7 +98,7 @@ def put_away(job: str) -> str:
 
 def restored(aside: str) -> str:
     """Say that a backup is in place, and where that is which was here before."""
-    kept = f" What was here before is kept as {aside}: Job has it." if aside else ""
+    kept = f" What was here before is at the end of Files: {aside}." if aside else ""
     return f"The backup is in place.{kept}"
 
 

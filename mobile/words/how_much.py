@@ -7,7 +7,7 @@ BY = (("paint", "Paints"), ("mix", "Mixes"), ("step", "Steps"))
 NOTHING = "Nothing is needed yet: it takes a wall, a mix and a step that puts it there."
 NO_SIZES = "its can sizes are not typed yet"
 PRICE_UNKNOWN = "Not every price is typed yet."
-ASSUMED = "something is assumed"
+ASSUMED = "some of it assumed"
 ON_WALL_ONLY = "On the wall alone; what tools, cups and the kit keep is counted by mix."
 
 

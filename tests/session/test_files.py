@@ -70,7 +70,7 @@ def test_a_job_goes_from_one_phone_to_another(saved: Saved) -> None:
         job = await files.import_file(other, name, data)
         assert other.known.job == job
         count = len(read_file(data).records)
-        assert said(other).startswith(f"{job.name} is on this phone: {count} new")
+        assert said(other).startswith(f"{job.name} is on this phone: {count} added")
         assert other.shelf.export(job.id) == data
         same_as_the_book(other)
 
