@@ -35,7 +35,7 @@ def checked(known: Known, paint: Paint) -> Paint:
     name = " ".join(paint.name.split())
     same = paint_named(known, name)
     if not name:
-        raise Refused("paint_name", paint.name, 1, 80)
+        raise Refused("name", paint.name, 1, 80)
     if same and same.id != paint.id:
         raise Refused("paint_taken", name, 0, 0)
     asked = (

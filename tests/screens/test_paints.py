@@ -111,6 +111,17 @@ def test_a_paint_in_use_stays_and_two_of_one_name_are_refused() -> None:
     asyncio.run(story())
 
 
+def test_a_paint_without_a_name_is_asked_for_it() -> None:
+    async def story() -> None:
+        session, screen = new()
+        await tap(screen, "keep")
+        assert session.shown.told is not None
+        assert session.shown.told.said == "Give it a name."
+        assert not session.known.paints
+
+    asyncio.run(story())
+
+
 def test_starter_paints_come_once_and_go_with_undo() -> None:
     async def story() -> None:
         session = Session(Shelf(), "phone")
