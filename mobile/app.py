@@ -20,7 +20,7 @@ from mobile.session.due import alarms
 from mobile.session.known import Known
 from mobile.session.pots import Pot, under_way
 from mobile.session.session import SESSION, Session, use_session
-from mobile.session.view import VIEW, View
+from mobile.session.view import VIEW, View, lies, view_of
 from mobile.words import places as words
 from mobile.words.grams import whole
 
@@ -55,11 +55,6 @@ def weighing(known: Known, route: str) -> Pot | None:
     return under_way(known) if place == words.MIX and at.partition("/")[0] == "weigh" else None
 
 
-def view_of(known: Known, size: tuple[float, float], width: float, ratio: float) -> View:
-    """Give the view that a place gets."""
-    return View(width, size[1], ratio, System(known.settings.units))
-
-
 @ft.component
 def App(session: Session, phone_ratio: float, still: bool = False) -> ft.Control:
     """Show one place, or two beside each other where there is room."""
@@ -76,7 +71,9 @@ def App(session: Session, phone_ratio: float, still: bool = False) -> ft.Control
         seen.other = place
     here = (seen.other, words.JOB) if wide else (place,)
     pad = at_keypad(route) and not wide
-    view = view_of(known, size, size[0], phone_ratio)
+    aside = not wide and lies(size, phone_ratio)
+    t.LOOK.default_value.sideways = aside  # as with the text size: what is drawn now asks for it
+    view = view_of(size, phone_ratio, System(known.settings.units), aside=aside)
     use_room(session, route, view)
     look_again(seen, known, route, here, view)
     return SESSION(session, lambda: frame(seen, here, pot, pad, view))
@@ -122,9 +119,9 @@ def use_look(known: Known, ratio: float, still: bool) -> None:
 
 
 def use_room(session: Session, route: str, view: View) -> None:
-    """Where there is little room, what was told gives way on the next screen."""
+    """Let what was told give way on the next screen; its *Undo* only where there is no room."""
     short = view.height / view.text_ratio < t.SHORT
-    ft.use_effect(lambda: session.hush_if_read() if short else None, [route])
+    ft.use_effect(lambda: session.hush_if_read(undo_too=short), [route])
 
 
 def look_again(seen: Seen, known: Known, route: str, here: tuple[str, ...], view: View) -> None:
@@ -153,7 +150,7 @@ def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, pad: bool, view: V
     )
     title = words.on_the_scale(pot.started.name, whole(pot.batch_g)) if pot else ""
     locked = ft.Container(LockedLine(title, words.LOCKED), visible=pot is not None)
-    told = ToldLine(pad or pot is not None, view.text_ratio >= t.STACKED_FROM, key="told")
+    told = ToldLine(pad or pot is not None, t.large() and not t.sideways(), key="told")
     middle = ft.Row(kept, spacing=0, expand=True, vertical_alignment=STRETCH)
     column = ft.Column(
         [Notices(key="notices"), middle, told, bar, locked],

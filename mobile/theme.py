@@ -122,6 +122,7 @@ MARGIN, GAP, HEADER = 16, 8, 20  # side of the page, between boards, side of a h
 BAR, RAIL, WIDE = 76, 104, 900
 TALL = 560  # a phone on its side is wide, but has no room for two panes
 SHORT = 480  # height at the usual text size below which a line of words is in the way
+ASIDE_FROM = 520  # width of such a low screen from which its main action stands beside the rest
 TARGET, BUTTON, MAIN = 48, 52, 68
 BOARD_RADIUS, BUTTON_RADIUS, KEY_RADIUS, HOW_RADIUS = 20, 18, 16, 14
 PANE, PANE_PADDING = 424, 24
@@ -141,6 +142,7 @@ class Shown:
         self.name = DARK.name
         self.text_ratio = 1.0
         self.still = False  # reduced motion
+        self.sideways = False  # the phone lies on its side
 
 
 LOOK: Final = ft.create_context(Shown())
@@ -251,6 +253,11 @@ def grown(size: float) -> float:
 def large() -> bool:
     """Tell whether the text is so large that rows stand under each other."""
     return LOOK.default_value.text_ratio >= STACKED_FROM
+
+
+def sideways() -> bool:
+    """Tell whether the phone lies on its side, so that the main action stands beside the rest."""
+    return LOOK.default_value.sideways
 
 
 def style(

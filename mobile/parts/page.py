@@ -27,10 +27,20 @@ def header(
 def screen(
     rows: list[ft.Control], pinned: list[ft.Control] | None = None, key: str | None = None
 ) -> ft.Control:
-    """Let rows scroll under a pinned main action; both keep the side margin."""
+    """Let rows scroll under a pinned main action; both keep the side margin.
+
+    On a phone on its side the main action stands beside them, or it would take all the height.
+    """
     scrolled = ft.ListView(
         rows, spacing=t.GAP, expand=True, padding=ft.Padding(t.MARGIN, 0, t.MARGIN, t.GAP)
     )
+    if pinned and t.sideways():
+        beside = ft.ListView(
+            pinned, spacing=t.GAP, expand=True, padding=ft.Padding(0, t.GAP, t.MARGIN, 11)
+        )
+        return ft.Row(
+            [scrolled, beside], spacing=0, expand=True, vertical_alignment=STRETCH, key=key
+        )
     foot = ft.Container(
         ft.Column(pinned or [], spacing=t.GAP, tight=True, horizontal_alignment=STRETCH),
         padding=ft.Padding(t.MARGIN, t.GAP, t.MARGIN, 11),

@@ -168,10 +168,10 @@ class Session:
         """Take the line away."""
         self.shown.told = None
 
-    def hush_if_read(self) -> None:
+    def hush_if_read(self, *, undo_too: bool) -> None:
         """Take the line away once there was time to read it."""
         told = self.shown.told
-        if told and clock.now_s() - told.at_s > READ_S:
+        if told and (undo_too or not told.undo) and clock.now_s() - told.at_s > READ_S:
             self.hush()
 
     def aside_seen(self) -> None:

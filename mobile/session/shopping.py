@@ -66,6 +66,7 @@ class OnStep:
 
     step: str
     mix: str
+    mix_id: str
     coated_m2: float
     wall_g: float
 
@@ -76,7 +77,7 @@ def on_steps(known: Known) -> tuple[OnStep, ...]:
     for step in known.job.steps if known.job else ():
         coated = _coated_m2(known, step)
         told += [
-            OnStep(step.name, mix.name, coated[mix.id], coated[mix.id] * amount.rate.g_m2)
+            OnStep(step.name, mix.name, mix.id, coated[mix.id], coated[mix.id] * amount.rate.g_m2)
             for mix in known.job_mixes
             if mix.id in coated and (amount := amount_or_none(known, mix))
         ]

@@ -7,6 +7,7 @@ import flet as ft
 
 from core.errors import Refused, require
 from core.units import System, read, show, typed, unit_of
+from mobile import theme as t
 from mobile.words.trouble import refused
 
 Limits = tuple[float, float]
@@ -53,6 +54,18 @@ class View:
         """Put the unit behind a field's label."""
         unit = unit_of(name, self.system)
         return f"{words}, {unit}" if unit else words
+
+
+def lies(size: tuple[float, float], text_ratio: float) -> bool:
+    """Tell whether a page is so low and wide that nothing may be pinned under its rows."""
+    return size[0] >= t.ASIDE_FROM and size[1] / text_ratio < t.SHORT
+
+
+def view_of(
+    size: tuple[float, float], text_ratio: float, system: System, *, aside: bool = False
+) -> View:
+    """Give the view of a place on a page, or of each side where two stand beside each other."""
+    return View(size[0] / 2 if aside else size[0], size[1], text_ratio, system)
 
 
 VIEW: Final = ft.create_context(View())

@@ -176,6 +176,11 @@ def wait(minimum: str, maximum: str) -> str:
     return f"{minimum}, at most {maximum}" if maximum else minimum
 
 
+def counted(span: str, counted_from: str) -> str:
+    """Say that a span counts from the start of the coat before, where it does."""
+    return f"{span} from its start" if counted_from == "start" else span
+
+
 def usual(wait_of: str) -> str:
     """Mark a wait that stands in for the label's."""
     return f"{wait_of}, usual"

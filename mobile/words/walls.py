@@ -10,6 +10,7 @@ OPENING, OPENING_WIDTH, OPENING_HEIGHT, COUNT = (
 ONE_HEIGHT, TWO_HEIGHTS = "One height", "Two heights"
 MEASURE_AGAIN, MARK, REMOVE_ZONE = "Measure", "Mark a zone", "Take it off the wall"
 AREA, AREA_MORE = "Area", "Measured on the wall, or counted off the print."
+AREA_OVER = "That is more than there is to paint on this wall. Measured over an opening?"
 COATS, ITS_MIX, NEW_MIX = "Coats of it", "Its mix", "New mix"
 NO_MIX, NO_MIXES = "no mix yet", "No glaze or opaque mix yet: write one first, or keep it without."
 NO_ZONES = "No zone yet: a zone is a part of the wall with a mix of its own."
@@ -17,6 +18,7 @@ IN_ZONES, POTS = "in zones", "Pots for this wall"
 EMPTY = "Measure the first wall"
 EMPTY_MORE = "Its width and its height give the square metres; openings come off."
 TODO, TODO_RIGHT = "type its width and height", "put its measures right"
+TODO_OPENING = "type the opening's width and height"
 NET, GROSS, OFF = "to paint", "whole wall", "openings off"
 
 

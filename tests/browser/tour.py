@@ -86,7 +86,7 @@ class Walk:
             yield address.replace("/", " ")
         self.stop("base 1")
         yield "job step"
-        self.wait_before("base 1", "after promoter 30 min, at most 4 h")
+        self.wait_before("base 1", "after promoter 30 min, at most 4 h from its start")
         yield "job wait"
 
     def stop(self, step: str) -> None:
@@ -201,7 +201,7 @@ class Walk:
         """Finish coats: ready, too late, drying; how a wait comes about."""
         self.wait_of("promoter", "after wash 1 h", ("Wait, min", "1 s"))
         limit = ("Recoat within, min", "2 s")
-        line = "after promoter 30 min, at most 4 h"
+        line = "after promoter 30 min, at most 4 h from its start"
         self.wait_of("base 1", line, ("Wait, min", "1 s"), limit)
         self.finish("Wash", "Ready")
         yield "coats ready"

@@ -29,7 +29,11 @@ class Window:
 
 RAIL_FROM = 900
 HAND = Window(412, 915)
-WINDOWS = (HAND, Window(1280, 800), Window(320, 640), Window(412, 915, 200), Window(320, 640, 200))
+LAPTOP, SIDE = Window(1280, 800), Window(915, 412)
+WINDOWS = (
+    *(HAND, LAPTOP, Window(320, 640), Window(412, 915, 200), Window(320, 640, 200)),
+    *(SIDE, Window(915, 412, 200)),
+)
 
 
 def fit(phone: Phone, window: Window) -> None:

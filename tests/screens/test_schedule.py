@@ -69,7 +69,7 @@ def test_a_step_asks_for_its_wait_and_never_assumes_a_limit() -> None:
         [pair] = session.known.job.waits
         assert (pair.wait.minimum_s, pair.wait.maximum_s) == (1800.0, 14400.0)
         assert (pair.wait.minimum_from, pair.wait.maximum_from) == ("end", "start")
-        assert "30 min, at most 4 h" in said(screen)
+        assert "30 min, at most 4 h from its start" in said(screen)
         assert words.asked_before("hand-over") in said(screen)
 
     asyncio.run(story())

@@ -40,12 +40,19 @@ def thumb_of(
     if at.view.text_ratio >= t.STACKED_FROM:
         said = [replace(one, words=words.minutes(one.words), small="") for one in sides]
         row = [stack_or_row([second_button(one) for one in said], 1.0)] if said else []
-        return [*row, *(second_button(one) for one in weigh)], main_button(main)
+        others = [*row, *(second_button(one) for one in weigh)]
+        if t.sideways():
+            return [], stacked([main_button(main), *others])
+        return others, main_button(main)
     if sides:
         return [], thumb_block(weigh, main, earlier, later)
     upper = stack_or_row([second_button(one, height=58) for one in weigh], 1.0)
-    rows: list[ft.Control] = [upper, main_button(main, height=78)]
-    return [], ft.Column(rows, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
+    return [], stacked([upper, main_button(main, height=78)])
+
+
+def stacked(rows: list[ft.Control]) -> ft.Control:
+    """Stand buttons under each other."""
+    return ft.Column(rows, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
 
 
 def read_of(session: Session, due: str) -> Do:

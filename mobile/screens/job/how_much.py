@@ -10,7 +10,7 @@ from mobile.parts.buttons import outline_button
 from mobile.parts.choice import segmented
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
-from mobile.session.address import go
+from mobile.session.address import PAINTS, go
 from mobile.session.known import Known
 from mobile.session.shopping import Wanted, on_steps, price_of_all, wanted
 from mobile.session.to_weigh import amount_or_none
@@ -61,7 +61,8 @@ def paint_row(one: Wanted, view: View) -> ft.Control:
     said = Row(
         one.paint.name, cans, in_grams.grams(one.net_g), view.show("volume_l", one.volume_l, 2)
     )
-    return row(said, text_ratio=view.text_ratio)
+    to = partial(go, places.CANS, PAINTS, one.paint.id)  # there its sizes and prices are typed
+    return row(said, to, text_ratio=view.text_ratio)
 
 
 def by_mix(known: Known, view: View) -> list[ft.Control]:
@@ -91,6 +92,7 @@ def by_step(known: Known, view: View) -> list[ft.Control]:
                 words.of_mix(one.mix, view.show("area_m2", one.coated_m2, 2)),
                 in_grams.grams(one.wall_g),
             ),
+            partial(go, places.MIX, one.mix_id, "amount"),
             text_ratio=view.text_ratio,
         )
         for one in on_steps(known)

@@ -7,5 +7,8 @@ from mobile.words import job as words
 
 def wait_said(wait: Wait, view: View) -> str:
     """Say a wait, and its limit if there is one."""
-    most = view.show("maximum_s", wait.maximum_s) if wait.maximum_s is not None else ""
-    return words.wait(view.show("minimum_s", wait.minimum_s), most)
+    least = words.counted(view.show("minimum_s", wait.minimum_s), wait.minimum_from)
+    most = ""
+    if wait.maximum_s is not None:
+        most = words.counted(view.show("maximum_s", wait.maximum_s), wait.maximum_from)
+    return words.wait(least, most)

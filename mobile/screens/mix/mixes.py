@@ -42,12 +42,14 @@ def Mixes(known: Known, *, key: str | None = None) -> ft.Control:
         await session.attempt(start_planned(session), then=lambda _: go(places.MIX, "weigh"))
 
     job = known.job.name if known.job else ""
-    lines: list[ft.Control] = [header(words.title(len(known.job_mixes)), job, outline_button(new))]
+    main = main_action(known, pot, start)
+    other = None if main.words == new.words else outline_button(new)
+    lines: list[ft.Control] = [header(words.title(len(known.job_mixes)), job, other)]
     if known.job_mixes:
         lines.append(rows([mix_row(known, mix, view) for mix in known.job_mixes]))
     lines += pot_list(known, done, None if whole else lambda: show_whole(True), view)
     tip = [give_up_button(session, pot)] if pot else []
-    return screen(lines, [*tip, main_button(main_action(known, pot, start))])
+    return screen(lines, [*tip, main_button(main)])
 
 
 def pot_list(known: Known, done: tuple[Pot, ...], show: Do | None, view: View) -> list[ft.Control]:

@@ -2,6 +2,7 @@
 
 import flet as ft
 
+from mobile import theme as t
 from mobile.screens.mix.all_in import AllIn
 from mobile.screens.mix.amount import AmountScreen
 from mobile.screens.mix.mixes import Mixes
@@ -32,7 +33,8 @@ def MixPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
     if head == "weigh" and pot:
         seen = narrowed(view)
         shown = VIEW(seen, lambda: weigh_out(known, pot, rest, how))
-        middle = ft.Container(shown, width=seen.width)
+        wide = t.sideways()
+        middle = ft.Container(shown, width=None if wide else seen.width, expand=wide)
         return ft.Row([middle], alignment=CENTER, expand=True, vertical_alignment=STRETCH)
     if head == "pots" and (of_a_pot := pots_place(known, rest, how)):
         return of_a_pot

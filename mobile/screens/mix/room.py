@@ -11,6 +11,7 @@ from mobile.session.view import View
 
 LOCKED_LINE = 79.0  # under the screen while the places are locked
 TYPED_RATIO, BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.158, 0.26, 0.25, 96.0
+SIDE_RATIO = 0.32
 CAN, FIGURE_RATIO, FOOT, CUP_EDGE = 64.0, 0.84, 19.0, 8.0
 VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
 ANSWER_ROWS, ANSWER_CUP = 520.0, (56.0, 110.0)
@@ -33,7 +34,7 @@ def narrowed(view: View) -> View:
 
 def beside(view: View) -> bool:
     """Tell whether the cup has room beside the figure."""
-    return view.width >= BESIDE_FROM and view.text_ratio < t.STACKED_FROM
+    return view.width >= BESIDE_FROM and view.text_ratio < t.STACKED_FROM and not low(view)
 
 
 def low(view: View) -> bool:
@@ -49,6 +50,11 @@ def figure_wide(view: View) -> float:
 def block_high(view: View) -> float:
     """Find how high the thumb's block is: about a quarter of the screen."""
     return max(t.MAIN, BLOCK_RATIO * (view.height - LOCKED_LINE))
+
+
+def side_high(view: View) -> float:
+    """Find how high the thumb's button is on a phone on its side, with another under it."""
+    return max(t.MAIN, SIDE_RATIO * view.height)
 
 
 def cup_drawn(view: View, reads: str) -> Cup:

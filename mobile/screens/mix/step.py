@@ -27,6 +27,7 @@ from mobile.screens.mix.room import (
     block_high,
     cup_drawn,
     figure_wide,
+    side_high,
 )
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import FromCan, from_can
@@ -105,6 +106,9 @@ def thumb(mark: Action, reading: str, view: View) -> ft.Control:
     reads = Action(
         weigh_words.SCALE_READS, lambda: go(places.MIX, "weigh", "reads"), reading, "reads"
     )
+    if t.sideways():
+        stacked = [main_button(mark, t.ANSWER, side_high(view)), second_button(reads)]
+        return ft.Column(stacked, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
     if large(view):
         stacked = [second_button(reads), main_button(mark)]
         return ft.Column(stacked, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)

@@ -91,7 +91,9 @@ def small_of(outcome: PaintedArea | Refused, view: View) -> str:
     """Say what there is to paint; else what is missing before a wall can be kept."""
     if isinstance(outcome, PaintedArea):
         return words.to_paint(view.show("net_m2", outcome.net_m2, 2))
-    return words.TODO if outcome.value == "" else words.TODO_RIGHT
+    if outcome.value != "":
+        return words.TODO_RIGHT
+    return words.TODO_OPENING if outcome.name.startswith("opening") else words.TODO
 
 
 def fits(refusal: Refused, within: dict[str, Limits]) -> bool:

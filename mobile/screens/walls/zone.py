@@ -106,7 +106,8 @@ def fields(
     def typed(name: str, text: str) -> None:
         edit(lambda now: replace(now, **{name: text}))
 
-    most_m2 = area_of(known, wall.shape).gross_m2
+    whole = area_of(known, wall.shape)
+    most_m2 = whole.gross_m2
     wrong = view.error("zone_area_m2", form.area, (LEAST_M2, most_m2))
     label = view.label(words.AREA, "zone_area_m2")
     several = (
@@ -114,7 +115,9 @@ def fields(
         Field("area", label, form.area, wrong),
         Field("coats", words.COATS, form.coats, view.error("coats_count", form.coats, COATS_COUNT)),
     )
-    return [Fields(several, typed), t.say(words.AREA_MORE, t.CAPTION, t.SOFT)]
+    over = not wrong and form.area.strip() and form.area_m2(view) > whole.net_m2
+    said = (words.AREA_OVER, t.CAUTION) if over else (words.AREA_MORE, t.SOFT)
+    return [Fields(several, typed), t.say(said[0], t.CAPTION, said[1])]
 
 
 def mixes(known: Known, form: ZoneForm, edit: Edit[ZoneForm]) -> list[ft.Control]:
