@@ -5,6 +5,7 @@ import re
 # Signs that core writes and the font lacks.
 ROOT, SQUARE_ROOT, WHOLE_UP = chr(0x221B), chr(0x221A), re.compile(r"\u2308(.+)\u2309")
 LARGER = re.compile(r"max\((.+), ([^,]+)\)")
+SMALLER = re.compile(r"min\((.+), ([^,]+)\)")
 NAMES = {
     "batch_g": "In all loads",
     "bound_g": "Dried off, at most",
@@ -27,6 +28,16 @@ NAMES = {
     "wft_um": "Wet film",
     "add_g": "To add",
     "band_g": "Band",
+    "band_ratio": "Band, as a share of the part",
+    "carrier_g": "Let down with",
+    "carrier_left_g": "Still to pour of that paint",
+    "error_g": "The scale shows too much by",
+    "hidden_g": "The batch that hides it",
+    "kept_ratio": "Its share if it stays",
+    "left_ratio": "Share that is left",
+    "most_g": "The most that can be made",
+    "tint_g": "Strong paint in the let-down",
+    "use_g": "Of the let-down into the pot",
     "cup_l": "The cup holds",
     "deducted_m2": "Openings taken off",
     "deficit_g": "Still to pour",
@@ -81,6 +92,7 @@ def in_words(formula: str) -> str:
     'the larger of {net_g} × {band_ratio} and 1'
     """
     said = LARGER.sub(r"the larger of \1 and \2", formula)
+    said = SMALLER.sub(r"the smaller of \1 and \2", said)
     said = WHOLE_UP.sub(r"\1, up to the next whole gram", said)
     return said.replace(ROOT, "cube root of ").replace(SQUARE_ROOT, "square root of ")
 

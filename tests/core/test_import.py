@@ -28,7 +28,7 @@ HEAVY = {
 TAKE_ANYTHING = {
     *("tidied", "value", "decimal", "trimmed", "significant", "amounts", "feet", "hours"),
     *("kind_of", "unit_of", "warm", "step", "coats_left", "coats_before", "waits_before"),
-    *("kept_waits",),
+    *("kept_waits", "absorption_ratio", "look_of", "lab_of", "difference_de"),
 }
 needs_processes = pytest.mark.skipif(sys.platform == "emscripten", reason="has no processes")
 

@@ -19,7 +19,15 @@ from core.coats.need import Coats, HoldUp, Kit, Patch, need, require_coats
 from core.coats.places import Coat, Place, coats_before, coats_left, coats_of, waits_before
 from core.coats.rate import goes_over_m2, rate_of_film, rate_of_spreading
 from core.coats.schedule import PlannedStep, kept_waits, require_schedule
+from core.colours.look import difference_de, lab_of, light_of, look_of
+from core.colours.mixture import absorption_ratio, day_light, lamp_light, reflected_ratio
 from core.errors import Refused, require
+from core.mixing.band import Looks, bands
+from core.mixing.check_weight import scale_error, suffers
+from core.mixing.correct import Lack, correct
+from core.mixing.cups import cups_g, more_of_it
+from core.mixing.least import batch_for_g, least_part_g, let_down
+from core.mixing.limit import limit
 from core.mixing.loads import loads
 from core.mixing.over_pour import answers
 from core.mixing.plan import Plan, Pour, each_in_cup_g, targets_g
@@ -27,6 +35,8 @@ from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
 from core.mixing.restart import offset_after_restart
 from core.mixing.scale import band_g, on_step_g, shown_g, steps_count
+from core.mixing.spill import spilt
+from core.mixing.stray import stray
 from core.mixing.weigh_out import next_pour, over, poured_g
 from core.paints.blend import blend, solids
 from core.paints.recipe import Part, require_recipe, shares
@@ -50,7 +60,18 @@ NAMES = {
         *(need, require_coats, each_in_cup_g, targets_g, loads, worth, require_sizes, solids),
         *(goes_over_m2, rate_of_film, rate_of_spreading, hand_over, basket, dried_off),
         *(coats_of, coats_left, coats_before, waits_before, frozenset),
-        *(str, range),
+        *(light_of, look_of, lab_of, difference_de, Looks, bands, Lack, correct, spilt, stray),
+        *(
+            day_light,
+            lamp_light,
+            absorption_ratio,
+            reflected_ratio,
+            least_part_g,
+            batch_for_g,
+            let_down,
+        ),
+        *(limit, scale_error, suffers, cups_g, more_of_it),
+        *(str, range, list),
     )
 } | {"nan": nan, "inf": inf}
 TABLES = sorted(Path(__file__).with_name("tables").glob("*.csv"))

@@ -8,7 +8,7 @@ from tests.house.source import Found, Source
 
 # A share is a part of one; a price is in the job's own money, whichever that is.
 UNIT = re.compile(
-    r"(.*_)?(m|mm|um|m2|m3|l|ml|kg|g|s|ms|min|h|c|k|pa|rh|pct|ratio|nm|kwh|j|mj|w|deg|rad|count|dp|share|shares|price)"
+    r"(.*_)?(m|mm|um|m2|m3|l|ml|kg|g|s|ms|min|h|c|k|pa|rh|pct|ratio|nm|kwh|j|mj|w|deg|rad|de|count|dp|share|shares|price)"
     r"(_per_(m|m2|m3|l|ml|kg|g|s|min|h))?|.*_g_(ml|m2)|.*_per_(m|m2|m3|l|ml|kg|g|s|min|h)"
 )
 EMPTY_WORDS = {"manager", "helper", "helpers", "util", "utils", "misc", "common", "stuff"}

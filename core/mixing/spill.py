@@ -1,0 +1,55 @@
+"""A cup was knocked over: what is gone, and what is still in it."""
+
+from dataclasses import dataclass
+
+from core.errors import require
+from core.mixing.plan import Pour
+from core.mixing.portions import Portion
+from core.mixing.pot import contents
+from core.working import Working, step
+
+EVENLY = "lost evenly, as stirred: this project"
+
+
+@dataclass(frozen=True, slots=True)
+class Spilt:
+    """What is left of each paint, and how much went over."""
+
+    left: tuple[Portion, ...]
+    lost_g: float
+    left_ratio: float
+    working: Working
+
+
+def spilt(poured: tuple[Pour, ...], left_g: float) -> Spilt:
+    """Find what is still in a cup that was knocked over.
+
+    Parameters
+    ----------
+    poured
+        What went in.
+    left_g
+        What is left in it by the scale, g, 0 to what went in.
+
+    Returns
+    -------
+        Each paint times the share that is left.
+
+    Source: this project's planning model: paint goes over as it is mixed. What was not stirred
+    yet may have gone unevenly.
+
+    >>> half = spilt((Pour("yellow", 20.0), Pour("orange", 60.0)), 40.0)
+    >>> [one.net_g for one in half.left], half.lost_g
+    ([10.0, 30.0], 40.0)
+    """
+    before = contents(poured)
+    whole_g = sum(portion.net_g for portion in before)
+    require("left_g", left_g, 0.0, whole_g)
+    ratio = left_g / whole_g if whole_g else 0.0
+    left = tuple(Portion(one.paint, one.net_g * ratio) for one in before)
+    inputs = {"left_g": left_g, "in_cup_g": whole_g}
+    working = (
+        step("left_ratio", "{left_g} ÷ {in_cup_g}", ratio, EVENLY, **inputs),
+        step("lost_g", "{in_cup_g} − {left_g}", whole_g - left_g, EVENLY, **inputs),
+    )
+    return Spilt(left, whole_g - left_g, ratio, working)
