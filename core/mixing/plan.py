@@ -2,13 +2,14 @@
 
 from dataclasses import dataclass
 
-from core.errors import require
+from core.errors import Refused, require
 from core.mixing.portions import Portion
-from core.mixing.scale import READING_G, SCALE_STEP_G
+from core.mixing.scale import BAND_RATIO, READING_G, SCALE_STEP_G, band_g
 
 FACTOR_RATIO = 1.0, 100.0  # an over-pour only ever makes a batch bigger
 NET_G = 0.0, 1e5
 PORTIONS_COUNT = 1, 24
+TOTAL, EACH, CAN = WAYS = "total", "each", "can"
 DUST_G = 1e-6  # sums of decimal readings are off by less; no scale shows as little
 
 
@@ -24,15 +25,18 @@ class Pour:
 class Plan:
     """What is to be in the cup: portions in pouring order, all times `factor_ratio`.
 
-    `offset_g` is what the scale reads before anything is poured: 0 for a tared cup. With
-    `tared_each` the scale is set to zero before each part, and reads that part alone.
+    `offset_g` is what the scale reads before anything is poured: 0 for a tared cup. `way` says
+    what the scale shows: the running "total" in the cup; "each" part alone, tared before it; or
+    the "can" that is poured from, tared before it, so that it reads less than nothing.
+    `parts_band_ratio` holds one share a portion; none are 1 % each.
     """
 
     portions: tuple[Portion, ...]
     factor_ratio: float = 1.0
     scale_step_g: float = 0.1
     offset_g: float = 0.0
-    tared_each: bool = False
+    way: str = TOTAL
+    parts_band_ratio: tuple[float, ...] = ()
 
 
 def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
@@ -42,7 +46,7 @@ def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
     ----------
     plan
         1 to 24 different paints, each a step of the scale or more; factor 1 to 100; step 0.01
-        to 10 g; offset -100 000 to 100 000 g.
+        to 10 g; offset -100 000 to 100 000 g; one of the three ways; no bands or one a portion.
     poured
         What went into the cup so far, each 0 to 100 000 g; only paints of the plan.
 
@@ -61,6 +65,12 @@ def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
     require("factor_ratio", plan.factor_ratio, *FACTOR_RATIO)
     require("offset_g", plan.offset_g, *READING_G)
     require("scale_step_g", plan.scale_step_g, *SCALE_STEP_G)
+    if plan.way not in WAYS:
+        raise Refused("way", plan.way, 0, len(WAYS))
+    if plan.parts_band_ratio:
+        require("bands_count", len(plan.parts_band_ratio), len(paints), len(paints))
+        for band_ratio in plan.parts_band_ratio:
+            require("band_ratio", band_ratio, 0.0, 1.0)
     for portion in plan.portions:
         require("portion_g", portion.net_g, plan.scale_step_g - DUST_G, NET_G[1])
     for pour in poured:
@@ -89,3 +99,26 @@ def targets_g(plan: Plan) -> tuple[float, ...]:
     """
     require("factor_ratio", plan.factor_ratio, *FACTOR_RATIO)
     return tuple(portion.net_g * plan.factor_ratio for portion in plan.portions)
+
+
+def band_of_g(plan: Plan, index: int) -> float:
+    """Find how far off its mark a portion may be.
+
+    Parameters
+    ----------
+    plan
+        1 to 24 portions.
+    index
+        Which one.
+
+    Returns
+    -------
+        g either way, on the scale's step.
+
+    Source: the plan's band of that part; 1 % without one, common practice, no published source.
+
+    >>> band_of_g(Plan((Portion("yellow", 58.0),)), 0)
+    0.6
+    """
+    band_ratio = plan.parts_band_ratio[index] if plan.parts_band_ratio else BAND_RATIO
+    return band_g(targets_g(plan)[index], plan.scale_step_g, band_ratio)

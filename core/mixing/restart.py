@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from core.errors import Refused, require
 from core.mixing.plan import DUST_G, NET_G, Plan, Pour, each_in_cup_g
-from core.mixing.scale import READING_G, band_g
+from core.mixing.scale import BAND_RATIO, READING_G, band_g
 from core.working import Working, step
 
 PRACTICE = "weighing by difference, common practice, no published source"
@@ -65,7 +65,7 @@ def offset_after_restart(
         off = step("offset_g", formula, off_g, PRACTICE, reads_g=reads_g, in_cup_g=in_cup_g)
         return Restart(off_g, 0.0, (off,))
     require("cup_g", cup_g, *NET_G)
-    slack_g = sum(band_g(pour.net_g, plan.scale_step_g) for pour in poured)
+    slack_g = sum(band_g(pour.net_g, plan.scale_step_g, _widest(plan)) for pour in poured)
     if reads_g < cup_g + in_cup_g - slack_g - near_g:
         raise Refused("reads_g", reads_g, round(cup_g + in_cup_g, 6), READING_G[1])
     net_g = round(reads_g - cup_g, 6)
@@ -77,3 +77,7 @@ def offset_after_restart(
         step("offset_g", "{cup_g}", cup_g, PRACTICE, cup_g=cup_g),
     )
     return Restart(cup_g, missed_g if missed_g > near_g else 0.0, working)
+
+
+def _widest(plan: Plan) -> float:
+    return max(plan.parts_band_ratio, default=BAND_RATIO)

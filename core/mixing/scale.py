@@ -79,8 +79,8 @@ def shown_g(mass_g: float, scale_step_g: float) -> float:
     return on_step_g(steps_count(mass_g, scale_step_g), scale_step_g)
 
 
-def band_g(target_g: float, scale_step_g: float) -> float:
-    """Find how far off its target a portion may be: 1 % of it, at least one step of the scale.
+def band_g(target_g: float, scale_step_g: float, band_ratio: float = BAND_RATIO) -> float:
+    """Find how far off its target a portion may be: a share of it, at least one step of the scale.
 
     Parameters
     ----------
@@ -88,6 +88,8 @@ def band_g(target_g: float, scale_step_g: float) -> float:
         The whole portion, g, 0 to 100 000.
     scale_step_g
         The step that the scale shows, g, 0.01 to 10.
+    band_ratio
+        The share, 0 to 1; 1 % where nothing is known of the colour.
 
     Returns
     -------
@@ -99,5 +101,6 @@ def band_g(target_g: float, scale_step_g: float) -> float:
     (0.6, 0.1)
     """
     require("target_g", target_g, 0.0, READING_G[1])
-    steps = steps_count(target_g * BAND_RATIO, scale_step_g)
+    require("band_ratio", band_ratio, 0.0, 1.0)
+    steps = steps_count(target_g * band_ratio, scale_step_g)
     return on_step_g(max(1, steps), scale_step_g)

@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from itertools import takewhile
 
 from core.errors import Refused, require
-from core.mixing.plan import DUST_G, Plan, Pour, each_in_cup_g, targets_g
-from core.mixing.scale import BAND_RATIO, READING_G, band_g, shown_g
+from core.mixing.plan import CAN, DUST_G, TOTAL, Plan, Pour, band_of_g, each_in_cup_g, targets_g
+from core.mixing.scale import BAND_RATIO, READING_G, shown_g
 from core.working import Working, step
 
+FROM_LOOKS = "from what a slip does to the colour, this project's planning model"
 PRACTICE = "weighing by running total, band 1 %: common practice, no published source"
 
 
@@ -81,8 +82,8 @@ def poured_g(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> float:
         What went into the cup before.
     reads_g
         What the scale reads, g, -100 000 to 100 000; not below the last running total (or, if
-        each part is tared, below zero) by more than a step. The last digit of a scale flickers,
-        so one step less is nothing poured.
+        each part is tared, below zero; or, with the can on the scale, above zero) by more than a
+        step. The last digit of a scale flickers, so one step less is nothing poured.
 
     Returns
     -------
@@ -97,6 +98,10 @@ def poured_g(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> float:
     """
     require("reads_g", reads_g, *READING_G)
     before_g = _before_g(plan, poured)
+    if plan.way == CAN:
+        if reads_g > before_g + plan.scale_step_g + DUST_G:
+            raise Refused("can_reads_g", reads_g, READING_G[0], round(before_g, 6))
+        return max(0.0, round(before_g - reads_g, 6))
     if reads_g < before_g - plan.scale_step_g - DUST_G:
         raise Refused("reads_g", reads_g, round(before_g, 6), READING_G[1])
     return max(0.0, round(reads_g - before_g, 6))
@@ -131,7 +136,7 @@ def over(plan: Plan, poured: tuple[Pour, ...], kept: tuple[str, ...] = ()) -> Ov
         index
         for index, portion in enumerate(plan.portions)
         if portion.paint not in kept
-        and in_cup_g[index] - wanted_g[index] > band_g(wanted_g[index], plan.scale_step_g) + DUST_G
+        and in_cup_g[index] - wanted_g[index] > band_of_g(plan, index) + DUST_G
     ]
     if not found:
         return None
@@ -146,7 +151,7 @@ def over(plan: Plan, poured: tuple[Pour, ...], kept: tuple[str, ...] = ()) -> Ov
 def _under_way(plan: Plan, in_cup_g: tuple[float, ...]) -> int | None:
     """Find the portion to pour now; None when all is in."""
     for index, (target_g, part_g) in enumerate(zip(targets_g(plan), in_cup_g, strict=True)):
-        if not part_g or target_g - part_g > band_g(target_g, plan.scale_step_g) + DUST_G:
+        if not part_g or target_g - part_g > band_of_g(plan, index) + DUST_G:
             return index
     return None
 
@@ -155,26 +160,29 @@ def _before_g(plan: Plan, poured: tuple[Pour, ...]) -> float:
     """Find what the scale reads before the next pour.
 
     If each part is tared: what went in of this part without a break, since nobody tares again in
-    the middle of one.
+    the middle of one. With the can on the scale that is what it has lost.
     """
     in_cup_g = each_in_cup_g(plan, poured)
-    if not plan.tared_each:
+    if plan.way == TOTAL:
         return plan.offset_g + sum(in_cup_g)
     index = _under_way(plan, in_cup_g)
     paint = None if index is None else plan.portions[index].paint
     run = takewhile(lambda pour: pour.paint == paint, reversed(poured))
-    return sum(pour.net_g for pour in run)
+    since_g = sum(pour.net_g for pour in run)
+    return -since_g if plan.way == CAN else since_g
 
 
 def _target_and_band(plan: Plan, index: int) -> Working:
     target_g = targets_g(plan)[index]
     whole = {"portion_g": plan.portions[index].net_g, "factor_ratio": plan.factor_ratio}
-    limits = {"target_g": target_g, "band_ratio": BAND_RATIO, "scale_step_g": plan.scale_step_g}
-    exact = max(target_g * BAND_RATIO, plan.scale_step_g)
+    band_ratio = plan.parts_band_ratio[index] if plan.parts_band_ratio else BAND_RATIO
+    limits = {"target_g": target_g, "band_ratio": band_ratio, "scale_step_g": plan.scale_step_g}
+    exact = max(target_g * band_ratio, plan.scale_step_g)
     formula = "max({target_g} × {band_ratio}, {scale_step_g})"
+    source = FROM_LOOKS if plan.parts_band_ratio else PRACTICE
     return (
         step("target_g", "{portion_g} × {factor_ratio}", target_g, "the recipe", **whole),
-        step("band_g", formula, exact, PRACTICE, **limits),
+        step("band_g", formula, exact, source, **limits),
     )
 
 
@@ -182,13 +190,10 @@ def _target(plan: Plan, index: int, poured: tuple[Pour, ...]) -> Target:
     in_cup_g = each_in_cup_g(plan, poured)
     target_g, part_g = targets_g(plan)[index], in_cup_g[index]
     deficit_g, before_g = target_g - part_g, _before_g(plan, poured)
-    exact_g = before_g + deficit_g
-    reads_g, band = shown_g(exact_g, plan.scale_step_g), band_g(target_g, plan.scale_step_g)
-    short, total = "{target_g} − {part_in_cup_g}", "{offset_g} + {in_cup_g} + {deficit_g}"
-    terms = {"offset_g": plan.offset_g, "in_cup_g": sum(in_cup_g), "deficit_g": deficit_g}
-    if plan.tared_each:
-        total, terms = "{since_tare_g} + {deficit_g}", {"deficit_g": deficit_g}
-        terms["since_tare_g"] = before_g
+    exact_g = before_g - deficit_g if plan.way == CAN else before_g + deficit_g
+    reads_g, band = shown_g(exact_g, plan.scale_step_g), band_of_g(plan, index)
+    short = "{target_g} − {part_in_cup_g}"
+    total, terms = _reads(plan, sum(in_cup_g), deficit_g, before_g)
     working = (
         *_target_and_band(plan, index),
         step("deficit_g", short, deficit_g, PRACTICE, target_g=target_g, part_in_cup_g=part_g),
@@ -197,10 +202,24 @@ def _target(plan: Plan, index: int, poured: tuple[Pour, ...]) -> Target:
     return Target(
         index,
         plan.portions[index].paint,
-        net_g=round(reads_g - before_g, 6),
+        net_g=round(abs(reads_g - before_g), 6),
         reads_g=reads_g,
         low_g=shown_g(reads_g - band, plan.scale_step_g),
         high_g=shown_g(reads_g + band, plan.scale_step_g),
         band_g=band,
         working=working,
     )
+
+
+def _reads(
+    plan: Plan, in_cup_g: float, deficit_g: float, before_g: float
+) -> tuple[str, dict[str, float]]:
+    """Say how the reading comes about, with its terms."""
+    if plan.way == TOTAL:
+        terms = {"offset_g": plan.offset_g, "in_cup_g": in_cup_g, "deficit_g": deficit_g}
+        return "{offset_g} + {in_cup_g} + {deficit_g}", terms
+    sign = "−" if plan.way == CAN else "+"
+    return f"{{since_tare_g}} {sign} {{deficit_g}}", {
+        "since_tare_g": before_g,
+        "deficit_g": deficit_g,
+    }

@@ -11,7 +11,7 @@ from core.paints.blend import DENSITY_G_ML
 from core.working import Working
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
-from mobile.store.entries import CanWeighed, LidOff, Poured
+from mobile.store.entries import CanWeighed, LidOff, Poured, StrayPoured
 from mobile.store.records import Can, Paint
 from mobile.words import cans as words
 
@@ -27,7 +27,7 @@ class CanNow:
     paint: Paint | None
     weighed: CanWeighed | None
     balance: Balance
-    poured: tuple[Poured, ...] = ()  # since it was weighed last
+    poured: tuple[Poured | StrayPoured, ...] = ()  # since it was weighed last
     dried_bound_g: float = 0.0
     dried: Working = ()
 
@@ -78,19 +78,19 @@ def cans_now(known: Known) -> tuple[CanNow, ...]:
 
 
 def _can_of(entry: object) -> str:
-    return entry.can if isinstance(entry, CanWeighed | Poured | LidOff) else ""
+    return entry.can if isinstance(entry, CanWeighed | Poured | StrayPoured | LidOff) else ""
 
 
 def _now(known: Known, can: Can, entries: Iterable[object]) -> CanNow:
     weighed: CanWeighed | None = None
-    poured: list[Poured] = []
+    poured: list[Poured | StrayPoured] = []
     lids: list[LidOff] = []
     for entry in entries:
         if isinstance(entry, CanWeighed):
             weighed = entry
             poured.clear()
             lids.clear()
-        elif isinstance(entry, Poured):
+        elif isinstance(entry, Poured | StrayPoured):
             poured.append(entry)
         elif isinstance(entry, LidOff):
             lids.append(entry)

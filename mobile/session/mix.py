@@ -15,7 +15,7 @@ from mobile.session.amounts import amount_of
 from mobile.session.cans import can_for
 from mobile.session.job import job_or_new, settings_now
 from mobile.session.known import Known, found
-from mobile.session.pots import Pot, next_number, tipped_before, under_way
+from mobile.session.pots import next_number, tipped_before, under_way
 from mobile.session.session import Session, Undo
 from mobile.session.to_weigh import to_weigh_next
 from mobile.store.entries import (
@@ -29,6 +29,7 @@ from mobile.store.entries import (
     TippedOut,
     Undone,
 )
+from mobile.store.pot import Pot
 from mobile.store.records import Draft, Mix, Paint
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
@@ -98,7 +99,7 @@ async def start_pot(
     parts = split(known, mix, batch_g, cup_g)
     cans = tuple(can_for(known, part.paint, part.net_g) for part in parts)
     number, settings = next_number(known, mix.job), known.settings
-    at_scale = settings.scale_step_g, cup_g, settings.tared_each
+    at_scale = settings.scale_step_g, cup_g, settings.way
     stamp = session.stamp()
     started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, *at_scale, like)
     forms = (f"mix/{mix.id}/weigh", *([f"mix/pots/{like}/more"] if like else []))

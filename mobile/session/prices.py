@@ -3,7 +3,7 @@
 from core.cans.price import worth
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.pots import Pot
+from mobile.store.pot import Pot
 from mobile.store.records import Paint
 
 

@@ -5,9 +5,10 @@ from dataclasses import replace
 from core.coats.need import AREA_M2, COATS_COUNT
 from core.errors import require
 from mobile.session.known import Known, found
-from mobile.session.pots import Pot, pots
+from mobile.session.pots import pots
 from mobile.session.session import Session, Undo
 from mobile.session.walls import area_of
+from mobile.store.pot import Pot
 from mobile.store.records import Wall, Zone
 from mobile.words import walls as words
 

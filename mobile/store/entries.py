@@ -6,18 +6,16 @@ Pots, cans and coats are computed from them. Instants are POSIX seconds; masses 
 from dataclasses import dataclass
 
 from core.mixing.portions import Portion
+from mobile.store.stamped import Stamped
 
 
 @dataclass(frozen=True, slots=True)
-class PotStarted:
+class PotStarted(Stamped):
     """A cup was put on the scale for a mix; the portions are the whole batch's, in pouring order.
 
     `pot` of all pot entries is this entry's id. `Portion.paint` is a `Paint.id`.
     """
 
-    id: str
-    at_s: float
-    device: str
     job: str
     mix: str
     name: str
@@ -26,17 +24,31 @@ class PotStarted:
     cans: tuple[str, ...]  # one `Can.id` a portion, "" where the paint has no can yet
     scale_step_g: float
     cup_g: float | None
-    tared_each: bool = False
+    way: str = "total"
     like: str = ""  # the pot whose composition it repeats
+    parts_band_ratio: tuple[float, ...] = ()  # one a portion; none is 1 % each
+    who: str = ""
+    lots: tuple[str, ...] = ()  # one a portion, as the cans had them then
 
 
 @dataclass(frozen=True, slots=True)
-class Poured:
+class AimChanged(Stamped):
+    """A pot is to hold other portions: "more" of it, a "correction", or what was "spilt" again.
+
+    What is in it stays. But for a spill the pot was put back on the scale and tared.
+    """
+
+    pot: str
+    portions: tuple[Portion, ...]  # of the whole pot, what is in it already too
+    cans: tuple[str, ...]
+    parts_band_ratio: tuple[float, ...]
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Poured(Stamped):
     """Paint went from a can into a pot; `reads_g` is the reading typed, None for "on the mark"."""
 
-    id: str
-    at_s: float
-    device: str
     pot: str
     paint: str
     can: str
@@ -45,66 +57,113 @@ class Poured:
 
 
 @dataclass(frozen=True, slots=True)
-class MadeMore:
+class StrayPoured(Stamped):
+    """The wrong can: paint went into a pot that is not in its recipe."""
+
+    pot: str
+    paint: str
+    can: str
+    net_g: float
+
+
+@dataclass(frozen=True, slots=True)
+class Spilt(Stamped):
+    """A cup was knocked over: so much is left in it."""
+
+    pot: str
+    left_g: float
+
+
+@dataclass(frozen=True, slots=True)
+class MadeMore(Stamped):
     """An over-pour was answered by a bigger batch: all portions of the pot times `factor`."""
 
-    id: str
-    at_s: float
-    device: str
     pot: str
     factor_ratio: float
 
 
 @dataclass(frozen=True, slots=True)
-class KeptOver:
+class KeptOver(Stamped):
     """An over-pour was kept as it is."""
 
-    id: str
-    at_s: float
-    device: str
     pot: str
     paint: str
 
 
 @dataclass(frozen=True, slots=True)
-class ScaleRestarted:
+class ScaleRestarted(Stamped):
     """The scale went off and shows `reads_g` with the cup back on it; so much it is off zero."""
 
-    id: str
-    at_s: float
-    device: str
     pot: str
     reads_g: float
     offset_g: float
 
 
 @dataclass(frozen=True, slots=True)
-class TippedOut:
+class TippedOut(Stamped):
     """A pot was given up; its paint is lost."""
 
-    id: str
-    at_s: float
-    device: str
     pot: str
 
 
 @dataclass(frozen=True, slots=True)
-class Stirred:
+class Stirred(Stamped):
     """A pot is finished."""
 
-    id: str
-    at_s: float
-    device: str
     pot: str
 
 
 @dataclass(frozen=True, slots=True)
-class CanWeighed:
+class CupFilled(Stamped):
+    """A cup was split off a pot, for somebody or for a place."""
+
+    pot: str
+    label: str
+    whom: str
+    net_g: float
+
+
+@dataclass(frozen=True, slots=True)
+class WeighedBack(Stamped):
+    """What is left in a pot, or in one of its cups; the rest is on walls and in tools."""
+
+    pot: str
+    cup: str  # a `CupFilled.id`, "" for the pot itself
+    net_g: float
+
+
+@dataclass(frozen=True, slots=True)
+class LeftoverKept(Stamped):
+    """What is left of a pot went into a jar: a paint with a composition of its own."""
+
+    pot: str
+    number: int
+    net_g: float
+    use_by_day: str  # `YYYY-MM-DD`, "" where nobody said
+    coldest_c: float | None  # the coldest night where it stands
+
+
+@dataclass(frozen=True, slots=True)
+class ScaleChecked(Stamped):
+    """A known mass stood on the scale."""
+
+    known_g: float
+    reads_g: float
+    scale_step_g: float
+
+
+@dataclass(frozen=True, slots=True)
+class CanStirred(Stamped):
+    """A can was stirred through to its bottom, on one day (`YYYY-MM-DD`, the phone's own)."""
+
+    can: str
+    day: str
+
+
+@dataclass(frozen=True, slots=True)
+class CanWeighed(Stamped):
     """A can stood on the scale; net follows from the tare known then."""
 
-    id: str
-    at_s: float
-    device: str
     can: str
     gross_g: float
     tare_g: float
@@ -112,12 +171,9 @@ class CanWeighed:
 
 
 @dataclass(frozen=True, slots=True)
-class LidOff:
+class LidOff(Stamped):
     """A can stood open for so long in such air; part of its paint dried off."""
 
-    id: str
-    at_s: float
-    device: str
     can: str
     open_s: float
     across_m: float
@@ -127,15 +183,12 @@ class LidOff:
 
 
 @dataclass(frozen=True, slots=True)
-class CoatFinished:
+class CoatFinished(Stamped):
     """One step in one place, a `Wall` or a `Zone`: the rolling ended at `finished_at_s`.
 
     `started_at_s` is reckoned from the work planned, None where none was.
     """
 
-    id: str
-    at_s: float
-    device: str
     job: str
     place: str
     step: str
@@ -144,46 +197,45 @@ class CoatFinished:
 
 
 @dataclass(frozen=True, slots=True)
-class StillTacky:
+class StillTacky(Stamped):
     """A finger said no: the coat waits at least `more_s` longer, from then or from its end."""
 
-    id: str
-    at_s: float
-    device: str
     coat: str
     more_s: float
 
 
 @dataclass(frozen=True, slots=True)
-class CautionRead:
+class CautionRead(Stamped):
     """A caution was read, for one job and one day (`YYYY-MM-DD`, the phone's own)."""
 
-    id: str
-    at_s: float
-    device: str
     job: str
     caution: str
     day: str
 
 
 @dataclass(frozen=True, slots=True)
-class Undone:
+class Undone(Stamped):
     """An entry was taken back; it stays in the book and counts no more."""
 
-    id: str
-    at_s: float
-    device: str
     entry: str
 
 
 Entry = (
     PotStarted
+    | AimChanged
     | Poured
+    | StrayPoured
+    | Spilt
     | MadeMore
     | KeptOver
     | ScaleRestarted
     | TippedOut
     | Stirred
+    | CupFilled
+    | WeighedBack
+    | LeftoverKept
+    | ScaleChecked
+    | CanStirred
     | CanWeighed
     | LidOff
     | CoatFinished

@@ -9,7 +9,7 @@ The file is JSON in plain ASCII, one record a line:
     {"at_s": 1936883760.0, "device": "6f1c...", "id": "7f3a...", "kind": "Poured", ...},
     ...
     ],
-    "schema": 2                   the fields of each kind: `records.py` as of that schema
+    "schema": 3                   the fields of each kind: `records.py` as of that schema
     }
 
 Records stand in the order in which they were first kept; `kind` names the class in `records.py`

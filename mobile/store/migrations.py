@@ -39,12 +39,32 @@ def whole_job(document: Document) -> Document:
     }
     new["Paint"]["waits"] = []
     new["Mix"] |= {"tools": None, "cups_count": 1, "kit": False, "walls": []}
+    _add(document, new)
+    return document
+
+
+def bucket(document: Document) -> Document:
+    """Lead from schema 2 to 3: three ways of weighing, versions of recipes, lots, check weights."""
+    for table in ("Settings", "PotStarted"):
+        for record in document.get(table, {}).values():
+            record["way"] = "each" if record.pop("tared_each") else "total"
+    new: dict[str, dict[str, Any]] = {
+        "Can": {"lot": ""},
+        "Mix": {"day": "", "lamp": "", "notes": "", "typed_as": "parts", "versions": []},
+        "Settings": {"who": "", "bucket_l": None, "check_g": None, "voice": False, "awake": False},
+        "PotStarted": {"parts_band_ratio": [], "who": "", "lots": []},
+    }
+    _add(document, new)
+    return document
+
+
+def _add(document: Document, new: dict[str, dict[str, Any]]) -> None:
+    """Give records the fields that are new; one that has them already is of no such book."""
     for table, fields in new.items():
         for record in document.get(table, {}).values():
             if record.keys() & fields:
                 raise ValueError(f"{table} of a later schema")
             record.update(copy.deepcopy(fields))
-    return document
 
 
 def _pair_waits(steps: list[dict[str, Any]], end: str) -> list[dict[str, Any]]:
@@ -57,7 +77,7 @@ def _pair_waits(steps: list[dict[str, Any]], end: str) -> list[dict[str, Any]]:
     ]
 
 
-MIGRATIONS: Final[tuple[Migration, ...]] = (whole_job,)
+MIGRATIONS: Final[tuple[Migration, ...]] = (whole_job, bucket)
 
 
 def schema_of(migrations: tuple[Migration, ...] = MIGRATIONS) -> int:

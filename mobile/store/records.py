@@ -14,15 +14,13 @@ from core.paints.recipe import Part
 from core.waits.pair import PairWait, Wait
 from core.walls.shape import Wall as Shape
 from mobile.store.entries import Entry
+from mobile.store.stamped import Stamped
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class Job(Stamped):
     """A job: its name, its steps in order with the waits between them, the rule for openings."""
 
-    id: str
-    at_s: float
-    device: str
     name: str
     steps: tuple[PlannedStep, ...] = ()
     waits: tuple[PairWait, ...] = ()
@@ -31,24 +29,18 @@ class Job:
 
 
 @dataclass(frozen=True, slots=True)
-class Wall:
+class Wall(Stamped):
     """A wall of a job."""
 
-    id: str
-    at_s: float
-    device: str
     job: str
     name: str
     shape: Shape
 
 
 @dataclass(frozen=True, slots=True)
-class Zone:
+class Zone(Stamped):
     """A part of a wall with an area of its own, and so many coats of a mix; "" for no mix yet."""
 
-    id: str
-    at_s: float
-    device: str
     job: str
     wall: str
     name: str
@@ -66,15 +58,12 @@ class LabelWait:
 
 
 @dataclass(frozen=True, slots=True)
-class Paint:
+class Paint(Stamped):
     """A paint of the shop; looks are `#rrggbb`, empty while unknown; None is what nobody said.
 
     `solids_ratio` is by volume; what one coat takes stands on the label as m² a litre or g a m².
     """
 
-    id: str
-    at_s: float
-    device: str
     name: str
     day: str = ""
     lamp: str = ""
@@ -87,12 +76,9 @@ class Paint:
 
 
 @dataclass(frozen=True, slots=True)
-class Can:
+class Can(Stamped):
     """A can of the shop. Its number is painted on its lid; its tare says where it comes from."""
 
-    id: str
-    at_s: float
-    device: str
     number: int
     paint: str
     label_l: float | None = None
@@ -100,6 +86,7 @@ class Can:
     tare_from: str = ""  # "empty", "unopened", or nothing while unknown
     gone: bool = False
     across_m: float | None = None  # inside, where paint can dry off
+    lot: str = ""  # the maker's, off the label
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,17 +98,24 @@ class Wetting:
 
 
 @dataclass(frozen=True, slots=True)
-class Mix:
-    """A recipe: parts by mass of paints (`Part.paint` is a `Paint.id`), its use, what it takes.
+class Version:
+    """How a recipe was until it was changed, and why it was: "typed" or "corrected"."""
 
-    One of `g_m2`, `spread_m2_l` and `dft_um` says what a coat takes; the usual stands in while
-    none does, and for `tools` while they are None. `walls` are those that a mix for whole walls
-    goes on, none for all that have a step of its use.
+    until_s: float
+    parts: tuple[Part, ...]
+    why: str = "typed"
+
+
+@dataclass(frozen=True, slots=True)
+class Mix(Stamped):
+    """A recipe: parts by mass of paints, its use, what it takes, how it looks.
+
+    `Part.paint` is a `Paint.id`, or the id of a `LeftoverKept`. One of `g_m2`, `spread_m2_l` and
+    `dft_um` says what a coat takes; the usual stands in while none does, and for `tools` while they
+    are None. `walls` are those that a mix for whole walls goes on, none for all that have a step of
+    its use.
     """
 
-    id: str
-    at_s: float
-    device: str
     job: str
     name: str
     parts: tuple[Part, ...]
@@ -135,6 +129,11 @@ class Mix:
     cups_count: int = 1
     kit: bool = False
     walls: tuple[str, ...] = ()
+    day: str = ""
+    lamp: str = ""
+    notes: str = ""
+    typed_as: str = "parts"  # parts, percent, grams
+    versions: tuple[Version, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,12 +145,9 @@ class ToolKeeps:
 
 
 @dataclass(frozen=True, slots=True)
-class Settings:
+class Settings(Stamped):
     """What this phone is set to; there is one, its id is "settings"."""
 
-    id: str
-    at_s: float
-    device: str
     job: str = ""
     look: str = "dark"  # dark, dim, light
     units: str = "metric"  # metric, us
@@ -160,18 +156,20 @@ class Settings:
     scale_capacity_g: float = 5000.0
     cup_g: float | None = None
     bell: bool = True
-    tared_each: bool = False  # the scale is set to zero before each part
+    way: str = "total"  # what the scale shows: total, each, can
     keeps: tuple[ToolKeeps, ...] = ()  # weighed; the usual stands in for the others
     margin_ratio: float = 0.05  # bought above the need
+    who: str = ""  # who has this phone
+    bucket_l: float | None = None  # what the bucket takes
+    check_g: float | None = None  # a known mass, once a day on the scale
+    voice: bool = False  # steps are spoken
+    awake: bool = False  # the screen stays on while weighing
 
 
 @dataclass(frozen=True, slots=True)
-class Draft:
+class Draft(Stamped):
     """What is typed and not kept yet; its id is the form's address, its fields as typed."""
 
-    id: str
-    at_s: float
-    device: str
     fields: tuple[tuple[str, str], ...]
 
 

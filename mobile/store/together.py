@@ -6,7 +6,6 @@ and step can have been taken off the job since. What is asked here always holds 
 
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
 from typing import Any, Final, get_args
 
 from core.cans.drying import Air, dried_off
@@ -14,10 +13,11 @@ from core.cans.ledger import balance
 from core.coats.places import PLACES_COUNT
 from core.errors import Refused, require
 from core.mixing.over_pour import answers
-from core.mixing.plan import NET_G, Plan, Pour, targets_g
-from core.mixing.weigh_out import next_pour, over
+from core.mixing.plan import NET_G, targets_g
+from core.mixing.weigh_out import next_pour
 from mobile.store import entries as e
 from mobile.store.errors import Astray, Senseless
+from mobile.store.pot import OfAPot, Pot, pot_of
 from mobile.store.records import Can, Job, Mix, Paint, Record, Wall, Zone
 from mobile.store.sense import name_of
 
@@ -27,7 +27,12 @@ _COUNTS: Final[tuple[tuple[Any, tuple[str, ...]], ...]] = (
     (Wall | Zone, ("job",)),
     (e.Poured, ("pot", "can")),
     (e.CanWeighed | e.LidOff, ("can",)),
-    (e.MadeMore | e.KeptOver | e.ScaleRestarted, ("pot",)),
+    (
+        e.MadeMore | e.KeptOver | e.ScaleRestarted | e.AimChanged | e.Spilt,
+        ("pot",),
+    ),
+    (e.StrayPoured, ("pot", "can")),
+    (e.CupFilled | e.WeighedBack | e.LeftoverKept, ("pot",)),
 )
 Found = Mapping[str, Record]
 
@@ -56,10 +61,10 @@ def _on_its_wall(zone: Zone, found: Found) -> bool:
 
 
 def _of_paints(mix: Mix, found: Found) -> bool:
-    return all(isinstance(found.get(part.paint), Paint) for part in mix.parts)
+    return all(isinstance(found.get(part.paint), Paint | e.LeftoverKept) for part in mix.parts)
 
 
-def _into_or_out_of(pour: e.Poured, found: Found) -> bool:
+def _into_or_out_of(pour: e.Poured | e.StrayPoured, found: Found) -> bool:
     """Ask for the pot or the can: a pour into another job's pot comes with its can alone."""
     into = isinstance(found.get(pour.pot), e.PotStarted)
     return into or isinstance(found.get(pour.can), Can)
@@ -74,10 +79,19 @@ _LEADS: Final[tuple[tuple[Any, str, Callable[[Any, Found], bool]], ...]] = (
     (Zone, "wall", _on_its_wall),
     (Mix, "parts", _of_paints),
     (Can, "paint", _is(Paint, "paint")),
-    (e.CanWeighed | e.LidOff, "can", _is(Can, "can")),
-    (e.Poured, "pot", _into_or_out_of),
+    (e.CanWeighed | e.LidOff | e.CanStirred, "can", _is(Can, "can")),
+    (e.Poured | e.StrayPoured, "pot", _into_or_out_of),
     (
-        e.MadeMore | e.KeptOver | e.ScaleRestarted | e.TippedOut | e.Stirred,
+        e.MadeMore
+        | e.KeptOver
+        | e.ScaleRestarted
+        | e.TippedOut
+        | e.Stirred
+        | e.AimChanged
+        | e.Spilt
+        | e.CupFilled
+        | e.WeighedBack
+        | e.LeftoverKept,
         "pot",
         _is(e.PotStarted, "pot"),
     ),
@@ -139,7 +153,7 @@ def _can(_: Can, happened: list[Record]) -> None:
             case e.CanWeighed():
                 net_g, bound_g = entry.net_g, 0.0
                 poured_g.clear()
-            case e.Poured():
+            case e.Poured() | e.StrayPoured():
                 poured_g.append(entry.net_g)
             case e.LidOff():
                 air = Air(entry.air_c, entry.rh_ratio, entry.air_m_per_s)
@@ -147,24 +161,20 @@ def _can(_: Can, happened: list[Record]) -> None:
     balance(net_g, tuple(poured_g), bound_g)
 
 
-def _pot(pot: e.PotStarted, happened: list[Record]) -> None:
+def _pot(started: e.PotStarted, happened: list[Record]) -> None:
     """Weigh a pot out: what is to be poured next, what is over, what that costs."""
-    plan = Plan(pot.portions, 1.0, pot.scale_step_g, 0.0, pot.tared_each)
-    pours: list[Pour] = []
-    kept: list[str] = []
-    for entry in happened:
-        match entry:
-            case e.Poured():
-                pours.append(Pour(entry.paint, entry.net_g))
-            case e.MadeMore():
-                plan = replace(plan, factor_ratio=entry.factor_ratio)
-            case e.ScaleRestarted():
-                plan = replace(plan, offset_g=entry.offset_g)
-            case e.KeptOver():
-                kept.append(entry.paint)
-    poured, left = tuple(pours), tuple(kept)
-    next_pour(plan, poured)
-    require("batch_g", sum(targets_g(plan)), 0.0, NET_G[1] + plan.scale_step_g)
-    require("in_cup_g", sum(pour.net_g for pour in poured), *NET_G)
-    if over(plan, poured, left):
-        answers(plan, poured, (None,) * len(plan.portions), None, left)
+    pot = pot_of(started, tuple(entry for entry in happened if isinstance(entry, OfAPot)))
+    _whole(pot)
+    for index, entry in enumerate(happened):
+        if isinstance(entry, e.AimChanged | e.Spilt):  # what was left then must be so too
+            before = tuple(one for one in happened[:index] if isinstance(one, OfAPot))
+            _whole(pot_of(started, before))
+
+
+def _whole(pot: Pot) -> None:
+    plan, in_all_g = pot.plan, sum(targets_g(pot.plan))
+    next_pour(plan, pot.poured)
+    require("batch_g", in_all_g, 0.0, NET_G[1] + plan.scale_step_g)
+    require("in_cup_g", pot.in_cup_g, *NET_G)
+    if pot.over:
+        answers(plan, pot.poured, (None,) * len(plan.portions), None, pot.kept)

@@ -41,7 +41,7 @@ LOOK, UNITS, TEXT, SCALE_STEP, CAPACITY, RULE = (
     "Openings come off above",
 )
 WEIGHING = "Weighing out"
-WEIGHINGS = (("running", "Running total"), ("each", "Tare each part"))
+WEIGHINGS = (("total", "Running total"), ("each", "Tare each part"), ("can", "Can on the scale"))
 LOOKS = (("dark", "Dark"), ("dim", "Dim"), ("light", "Light"))
 SYSTEMS = (("metric", "Metric"), ("us", "US"))
 TEXTS = (("1.0", "100\xa0%"), ("1.25", "125\xa0%"), ("1.5", "150\xa0%"), ("2.0", "200\xa0%"))

@@ -30,7 +30,7 @@ from core.mixing.least import batch_for_g, least_part_g, let_down
 from core.mixing.limit import limit
 from core.mixing.loads import loads
 from core.mixing.over_pour import answers
-from core.mixing.plan import Plan, Pour, each_in_cup_g, targets_g
+from core.mixing.plan import Plan, Pour, band_of_g, each_in_cup_g, targets_g
 from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
 from core.mixing.restart import offset_after_restart
@@ -70,7 +70,7 @@ NAMES = {
             batch_for_g,
             let_down,
         ),
-        *(limit, scale_error, suffers, cups_g, more_of_it),
+        *(band_of_g, limit, scale_error, suffers, cups_g, more_of_it),
         *(str, range, list),
     )
 } | {"nan": nan, "inf": inf}

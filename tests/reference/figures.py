@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from core.mixing.plan import Plan, Pour
+from core.mixing.plan import EACH, TOTAL, Plan, Pour
 from core.mixing.portions import portions, small_below_g
 from core.mixing.weigh_out import next_pour
 from core.paints.blend import solids
@@ -14,11 +14,11 @@ from mobile.session.hand_over import ahead
 from mobile.session.known import Known
 from mobile.session.left import goes_over
 from mobile.session.mix import split
-from mobile.session.pots import Pot, pot_of
 from mobile.session.prices import prices_per_g
 from mobile.session.shopping import price_of_all, wanted
 from mobile.session.walls import area_of, job_area_m2
 from mobile.store.entries import PotStarted
+from mobile.store.pot import Pot, pot_of
 from mobile.store.records import Mix
 from tests.session import moth_cellar as job
 
@@ -111,12 +111,12 @@ def weigh_out(known: Known) -> Iterator[Figure]:
     assert loads is not None
     yield "weigh.small_below_g", small_below_g(loads.load_g)
     order = split(known, mix, loads.load_g, CUP_G)
-    ways = (("running", 0.0, False), ("each", 0.0, True), ("gross", CUP_G, False))
-    for way, offset_g, tared_each in ways:
-        plan = Plan(order, 1.0, STEP_G, offset_g, tared_each)
+    ways = (("running", 0.0, TOTAL), ("each", 0.0, EACH), ("gross", CUP_G, TOTAL))
+    for name, offset_g, way in ways:
+        plan = Plan(order, 1.0, STEP_G, offset_g, way)
         poured: tuple[Pour, ...] = ()
         while target := next_pour(plan, poured):
-            yield f"weigh.{PAINTS[paint_of(known, target.paint).name]}.{way}", target.reads_g
+            yield f"weigh.{PAINTS[paint_of(known, target.paint).name]}.{name}", target.reads_g
             poured = (*poured, Pour(target.paint, target.net_g))
     yield from over_pour(known, mix, loads.load_g)
 

@@ -6,9 +6,10 @@ from typing import Any
 
 from mobile.screens.mix.place import MixPlace
 from mobile.session import mix as verbs
-from mobile.session.pots import Pot, under_way
+from mobile.session.pots import under_way
 from mobile.session.session import Session
 from mobile.session.view import View
+from mobile.store.pot import Pot
 from tests.screens.seen import OnPlace, tap
 
 

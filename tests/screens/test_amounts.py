@@ -100,7 +100,7 @@ def test_parts_are_weighed_by_running_total_or_each_tared(kept: bool, name: str)
         session = await job.at_moth_cellar()
         screen = OnPlace(session, JobPlace, "/job/settings")
         await tap(screen, f"choose {name}")
-        assert session.known.settings.tared_each is kept
+        assert (session.known.settings.way == "each") is kept
 
     asyncio.run(story())
 

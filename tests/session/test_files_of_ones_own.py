@@ -5,10 +5,11 @@ import asyncio
 from mobile.session import coats, job, mix, ready_made
 from mobile.session.coats_now import coats_now
 from mobile.session.demo import open_demo
-from mobile.session.pots import Pot, under_way
+from mobile.session.pots import under_way
 from mobile.session.session import Session
 from mobile.session.walls import remove_wall
 from mobile.store.incoming import read_file
+from mobile.store.pot import Pot
 from tests.session.test_files import at_a_library
 
 

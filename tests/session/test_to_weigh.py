@@ -113,7 +113,7 @@ def test_more_of_the_same_is_what_was_really_poured() -> None:
 def test_each_part_tared_is_read_by_itself() -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
-        await session.keep(replace(session.known.settings, tared_each=True))
+        await session.keep(replace(session.known.settings, way="each"))
         await verbs.start_pot(session, job.mix(session.known, "ember wing"), 232.0, None)
         shown = []
         while (pot := under_way(session.known)) and pot.target:

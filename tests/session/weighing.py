@@ -5,8 +5,9 @@ from collections.abc import Coroutine
 from typing import Any
 
 from mobile.session import mix as verbs
-from mobile.session.pots import Pot, under_way
+from mobile.session.pots import under_way
 from mobile.session.session import Session
+from mobile.store.pot import Pot
 
 
 def run(story: Coroutine[Any, Any, None]) -> None:

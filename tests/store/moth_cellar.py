@@ -12,16 +12,24 @@ from mobile.session.demo import open_demo
 from mobile.session.session import Session
 from mobile.store.door import MemoryDoor
 from mobile.store.entries import (
+    AimChanged,
+    CanStirred,
     CautionRead,
     CoatFinished,
+    CupFilled,
     KeptOver,
+    LeftoverKept,
     MadeMore,
     PotStarted,
     Poured,
+    ScaleChecked,
     ScaleRestarted,
+    Spilt,
     StillTacky,
+    StrayPoured,
     TippedOut,
     Undone,
+    WeighedBack,
 )
 from mobile.store.library import Library
 from mobile.store.records import Draft, Job, Record
@@ -80,6 +88,14 @@ def under_way(session: Session) -> tuple[Record, ...]:
         over,
         MadeMore(*stamp(), pot.id, 1.07),
         KeptOver(*stamp(), pot.id, second.paint),
+        StrayPoured(*stamp(), pot.id, known.paints[0].id, known.cans[0].id, 2.0),
+        Spilt(*stamp(), pot.id, 60.0),
+        AimChanged(*stamp(), pot.id, pot.portions, pot.cans, (), "spilt"),
+        CupFilled(*stamp(), pot.id, "a", "north wall", 20.0),
+        WeighedBack(*stamp(), pot.id, "", 30.0),
+        LeftoverKept(*stamp(), pot.id, 1, 30.0, "2031-11-08", 12.0),
+        ScaleChecked(*stamp(), 200.0, 199.8, 0.1),
+        CanStirred(*stamp(), known.cans[0].id, "2031-05-08"),
         replace(pot, id=stamp()[0], number=4),
         TippedOut(*stamp(), pot.id),
         base,

@@ -198,7 +198,7 @@ def test_a_new_book_gets_a_random_device_and_keeps_it() -> None:
         assert (await Library.open(MemoryDoor())).device != library.device
         await library.keep(EMBER)
         assert (await Library.open(door, made.PHONE)).device == library.device
-        assert library.schema == 2
+        assert library.schema == 3
 
     asyncio.run(run())
 

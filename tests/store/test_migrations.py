@@ -10,8 +10,8 @@ from mobile.store.door import COPY, MemoryDoor
 from mobile.store.entries import CoatFinished, PotStarted, Poured
 from mobile.store.errors import Damaged, Newer
 from mobile.store.library import Library
-from mobile.store.migrations import MIGRATIONS, Document, Migration
-from mobile.store.records import Draft, Job, Mix, Record, Settings
+from mobile.store.migrations import MIGRATIONS, Document, Migration, whole_job
+from mobile.store.records import Can, Draft, Job, Mix, Record, Settings
 from mobile.store.seal import State, sealed, unsealed
 from tests.store import made
 from tests.store.bad_doors import TEARS, DyingDoor, Killed, SmallDoor
@@ -226,6 +226,21 @@ SCHEMA_1 = {
 }  # fmt: skip
 
 
+def with_schema_2() -> Document:
+    """Give the book as the app of schema 2 wrote it: what its migration of that day made of it."""
+    document = whole_job(json.loads(json.dumps(SCHEMA_1)))
+    document["about"]["about"]["schema"] = 2
+    for table in ("PotStarted", "Settings"):
+        for record in document[table].values():
+            record["tared_each"] = True
+    document["Mix"]["m"]["kit"] = True
+    document["Can"]["can"]["across_m"] = 0.085
+    return document
+
+
+SCHEMA_2 = with_schema_2()
+
+
 def test_a_book_of_schema_1_keeps_all_that_it_said() -> None:
     async def run() -> None:
         library = await Library.open(door_with(json.dumps(SCHEMA_1).encode()))
@@ -241,7 +256,7 @@ def test_a_book_of_schema_1_keeps_all_that_it_said() -> None:
         assert isinstance(mix, Mix)
         assert (mix.planned_g, mix.tools, mix.g_m2) == (232.0, None, None)
         assert isinstance(pot, PotStarted)
-        assert not pot.tared_each
+        assert pot.way == "total"
         assert isinstance(settings, Settings)
         assert (settings.look, settings.scale_capacity_g, settings.keeps) == ("dim", 3000.0, ())
 
@@ -253,3 +268,20 @@ def test_a_later_book_that_calls_itself_schema_1_is_not_taken_for_one() -> None:
     book = {**SCHEMA_1, "Paint": {"FO": paint}}
     with pytest.raises(Damaged, match="later schema"):
         asyncio.run(Library.open(door_with(json.dumps(book).encode())))
+
+
+def test_a_book_of_schema_2_keeps_how_its_pots_were_weighed() -> None:
+    async def run() -> None:
+        library = await Library.open(door_with(json.dumps(SCHEMA_2).encode()))
+        by_id = {record.id: record for record in library.records()}
+        pot, settings, mix, can = (by_id[key] for key in ("pot", "settings", "m", "can"))
+        assert isinstance(pot, PotStarted)
+        assert (pot.way, pot.parts_band_ratio, pot.lots) == ("each", (), ())
+        assert isinstance(settings, Settings)
+        assert (settings.way, settings.bucket_l, settings.voice) == ("each", None, False)
+        assert isinstance(mix, Mix)
+        assert (mix.typed_as, mix.versions, mix.kit) == ("parts", (), True)
+        assert isinstance(can, Can)
+        assert (can.lot, can.across_m) == ("", 0.085)
+
+    asyncio.run(run())

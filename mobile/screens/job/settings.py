@@ -107,8 +107,8 @@ def choices(session: Session, settings: Settings, choose: Choose) -> tuple[Choic
         (
             words.WEIGHING,
             words.WEIGHINGS,
-            "each" if settings.tared_each else "running",
-            lambda k: choose(replace(verbs.settings_now(session), tared_each=k == "each")),
+            settings.way,
+            lambda k: choose(replace(verbs.settings_now(session), way=k)),
         ),
         (
             words.SCALE_STEP,

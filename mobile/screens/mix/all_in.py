@@ -15,10 +15,10 @@ from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.mix import stirred, undo_last
-from mobile.session.pots import Pot
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import places

@@ -10,8 +10,8 @@ from mobile.screens.mix.drawn import in_cup
 from mobile.session.cup import volume_l
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
-from mobile.session.pots import Pot
 from mobile.session.view import View
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words

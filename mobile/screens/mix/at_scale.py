@@ -12,9 +12,9 @@ from mobile.screens.mix.drawn import face
 from mobile.screens.mix.room import NARROW
 from mobile.session.address import go
 from mobile.session.from_cans import FromCan
-from mobile.session.pots import Pot
 from mobile.session.view import View
 from mobile.store.entries import Poured
+from mobile.store.pot import Pot
 from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words

@@ -9,7 +9,7 @@ from mobile.parts.can import CanFace
 from mobile.session.cup import tops_ratio
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
-from mobile.session.pots import Pot
+from mobile.store.pot import Pot
 from mobile.words import looks
 from mobile.words import mix as words
 

@@ -15,10 +15,11 @@ from mobile.session.chips import chip_of
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.mix import give_up, start_planned
-from mobile.session.pots import Pot, pots, under_way
+from mobile.session.pots import pots, under_way
 from mobile.session.session import Session, use_session
 from mobile.session.to_weigh import amount_or_none, made_g, next_load, to_weigh_next
 from mobile.session.view import View, use_view
+from mobile.store.pot import Pot
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams
 from mobile.words import mix as words

@@ -3,7 +3,7 @@
 from mobile.parts.boards import State
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.pots import Pot
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 

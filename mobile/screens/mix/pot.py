@@ -16,9 +16,9 @@ from mobile.screens.mix.outcome import came_out
 from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
-from mobile.session.pots import Pot
 from mobile.session.times import when
 from mobile.session.view import View, use_view
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import places

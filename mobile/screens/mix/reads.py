@@ -19,11 +19,11 @@ from mobile.session.address import go
 from mobile.session.from_cans import from_can
 from mobile.session.known import Known
 from mobile.session.mix import READING, scale_reads
-from mobile.session.pots import Pot
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
 from mobile.session.view import use_view
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words

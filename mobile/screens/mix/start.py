@@ -18,11 +18,12 @@ from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.mix import start_pot
-from mobile.session.pots import Pot, under_way
+from mobile.session.pots import under_way
 from mobile.session.session import Session, use_session
 from mobile.session.to_weigh import next_load
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
+from mobile.store.pot import Pot
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams
 from mobile.words import mix as words

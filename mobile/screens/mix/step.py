@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import flet as ft
 
+from core.mixing.plan import TOTAL
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import Target
 from mobile import theme as t
@@ -34,10 +35,11 @@ from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
 from mobile.session.mix import READING, on_the_mark, said_stirred, stir_due, undo_last
-from mobile.session.pots import Pot, tipped_before
+from mobile.session.pots import tipped_before
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
@@ -83,7 +85,7 @@ def WeighStep(
 
 def should_read(pot: Pot) -> ft.Control:
     """Say what the figure is; *How?* beside it."""
-    words_said = weigh_words.TARED if pot.plan.tared_each else weigh_words.SHOULD_READ
+    words_said = weigh_words.TARED if pot.plan.way != TOTAL else weigh_words.SHOULD_READ
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     return ft.Row([grow(t.say(words_said, t.NAME, t.SOFT)), why], spacing=12)
 

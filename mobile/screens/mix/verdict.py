@@ -10,8 +10,8 @@ from mobile.parts.boards import State
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
 from mobile.session.mix import net_of, restart_of
-from mobile.session.pots import Pot
 from mobile.session.view import View
+from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import weigh_out as weigh_words
 

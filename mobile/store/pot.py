@@ -1,0 +1,222 @@
+"""A pot, computed from its entries: what is planned, what is in, what comes next."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from core.mixing.over_pour import Answers, answers
+from core.mixing.plan import Plan, Pour
+from core.mixing.portions import Portion
+from core.mixing.pot import contents
+from core.mixing.weigh_out import OverPour, Target, next_pour, over
+from mobile.store.entries import (
+    AimChanged,
+    CupFilled,
+    Entry,
+    KeptOver,
+    LeftoverKept,
+    MadeMore,
+    PotStarted,
+    Poured,
+    ScaleRestarted,
+    Spilt,
+    Stirred,
+    StrayPoured,
+    TippedOut,
+    WeighedBack,
+)
+
+OfAPot = (
+    Poured
+    | MadeMore
+    | KeptOver
+    | ScaleRestarted
+    | StrayPoured
+    | Spilt
+    | AimChanged
+    | CupFilled
+    | LeftoverKept
+    | WeighedBack
+    | Stirred
+    | TippedOut
+)
+SPILT = "spilt"
+
+
+@dataclass(frozen=True, slots=True)
+class Pot:
+    """One cup on the scale, or one that is done."""
+
+    started: PotStarted
+    plan: Plan
+    cans: tuple[str, ...]  # one a portion, "" where the paint has no can yet
+    poured: tuple[Pour, ...] = ()
+    kept: tuple[str, ...] = ()  # paints whose over-pour was left as it is
+    last: tuple[Entry, ...] = ()  # what *Undo* takes back: what was logged last, together
+    ended: str = ""  # "stirred", "tipped", or nothing while it is under way
+    strays: tuple[Pour, ...] = ()  # of wrong cans: in the cup, and in no portion
+    drawn_g: float = 0.0  # what went out of it: into cups and jars, onto walls
+
+    @property
+    def id(self) -> str:
+        """The pot's id: that of the entry that began it."""
+        return self.started.id
+
+    @property
+    def at_s(self) -> float:
+        """When something was last logged of it."""
+        return self.last[-1].at_s if self.last else self.started.at_s
+
+    @property
+    def in_cup_g(self) -> float:
+        """All that was poured in."""
+        return sum(pour.net_g for pour in (*self.poured, *self.strays))
+
+    @property
+    def left_g(self) -> float:
+        """What should be in it still."""
+        return 0.0 if self.ended == "tipped" else max(0.0, self.in_cup_g - self.drawn_g)
+
+    @property
+    def holds(self) -> tuple[Portion, ...]:
+        """What is in it still, paint by paint, strays too."""
+        share = self.left_g / self.in_cup_g if self.in_cup_g else 0.0
+        whole = contents((*self.poured, *self.strays))
+        return tuple(Portion(one.paint, one.net_g * share) for one in whole)
+
+    @property
+    def batch_g(self) -> float:
+        """The batch as it was decided: the plan's portions, with an over-pour made good."""
+        return sum(portion.net_g for portion in self.plan.portions) * self.plan.factor_ratio
+
+    @property
+    def missing(self) -> tuple[Portion, ...]:
+        """What is still to come of each portion, in pouring order; 0 g where it is in."""
+        factor_ratio = self.plan.factor_ratio
+        return tuple(
+            Portion(one.paint, max(0.0, one.net_g * factor_ratio - self.paint_g(one.paint)))
+            for one in self.plan.portions
+        )
+
+    @property
+    def target(self) -> Target | None:
+        """What to pour next; None when all is in."""
+        return next_pour(self.plan, self.poured)
+
+    @property
+    def over(self) -> OverPour | None:
+        """An over-pour that has no answer yet."""
+        return over(self.plan, self.poured, self.kept)
+
+    def can(self, paint: str) -> str:
+        """Give the can that a paint comes from, "" if it has none."""
+        order = [portion.paint for portion in self.plan.portions]
+        return self.cans[order.index(paint)] if paint in order else ""
+
+    def paint_g(self, paint: str) -> float:
+        """Give what is in of one paint."""
+        return sum(pour.net_g for pour in self.poured if pour.paint == paint)
+
+    def answers(
+        self, scale_capacity_g: float, prices_per_g: tuple[float | None, ...] = ()
+    ) -> Answers:
+        """Give the three answers to an over-pour; a price a portion, None where it is unknown."""
+        room_g = max(0.0, scale_capacity_g - max(self.started.cup_g or 0.0, self.plan.offset_g))
+        prices = prices_per_g or (None,) * len(self.plan.portions)
+        return answers(self.plan, self.poured, prices, room_g, self.kept)
+
+
+def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
+    """Put a pot together from its own entries, in the order in which they were written."""
+    step_g, bands = started.scale_step_g, started.parts_band_ratio
+    plan = Plan(started.portions, 1.0, step_g, 0.0, started.way, bands)
+    pot = Pot(started, plan, started.cans)
+    for entry in entries:
+        pot = _after(pot, entry)
+    return pot
+
+
+def _after(pot: Pot, entry: Entry) -> Pot:
+    last = (*pot.last, entry) if _found_after_restart(pot.last, entry) else (entry,)
+    return _THEN[type(entry)](replace(pot, last=last), entry)
+
+
+def _poured(pot: Pot, entry: Poured) -> Pot:
+    return replace(pot, poured=(*pot.poured, Pour(entry.paint, entry.net_g)))
+
+
+def _made_more(pot: Pot, entry: MadeMore) -> Pot:
+    return replace(pot, plan=replace(pot.plan, factor_ratio=entry.factor_ratio))
+
+
+def _kept_over(pot: Pot, entry: KeptOver) -> Pot:
+    return replace(pot, kept=(*pot.kept, entry.paint))
+
+
+def _restarted(pot: Pot, entry: ScaleRestarted) -> Pot:
+    return replace(pot, plan=replace(pot.plan, offset_g=entry.offset_g))
+
+
+def _stray_poured(pot: Pot, entry: StrayPoured) -> Pot:
+    """Let the cup weigh more by what is in it and in no portion."""
+    plan = replace(pot.plan, offset_g=pot.plan.offset_g + entry.net_g)
+    return replace(pot, strays=(*pot.strays, Pour(entry.paint, entry.net_g)), plan=plan)
+
+
+def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
+    now = _scaled(pot, pot.left_g)
+    offset_g = -sum(pour.net_g for pour in now.poured)  # tared with the pot on it
+    if entry.why == SPILT:
+        offset_g = now.plan.offset_g
+    plan = replace(now.plan, portions=entry.portions, factor_ratio=1.0, offset_g=offset_g)
+    plan = replace(plan, parts_band_ratio=entry.parts_band_ratio)
+    return replace(now, plan=plan, cans=entry.cans, kept=(), ended="")
+
+
+def _drawn(pot: Pot, entry: CupFilled | LeftoverKept) -> Pot:
+    return replace(pot, drawn_g=pot.drawn_g + entry.net_g)
+
+
+def _weighed_back(pot: Pot, entry: WeighedBack) -> Pot:
+    if entry.cup:
+        return pot
+    return replace(pot, drawn_g=max(0.0, pot.in_cup_g - entry.net_g))
+
+
+def _scaled(pot: Pot, left_g: float) -> Pot:
+    """Give a pot of which only so much is left, in its own proportion."""
+    share = left_g / pot.in_cup_g if pot.in_cup_g else 0.0
+    strays_g = sum(pour.net_g for pour in pot.strays)
+    return replace(
+        pot,
+        poured=tuple(Pour(pour.paint, pour.net_g * share) for pour in pot.poured),
+        strays=tuple(Pour(pour.paint, pour.net_g * share) for pour in pot.strays),
+        plan=replace(pot.plan, offset_g=pot.plan.offset_g - strays_g * (1 - share)),
+        drawn_g=0.0,
+    )
+
+
+def _found_after_restart(last: tuple[Entry, ...], entry: Entry) -> bool:
+    """Tell whether a pour was found by the restart before it: one act, one *Undo*."""
+    return (
+        len(last) == 1
+        and isinstance(last[0], ScaleRestarted)
+        and isinstance(entry, Poured)
+        and last[0].at_s == entry.at_s
+    )
+
+
+_THEN: Final[dict[type[Entry], Callable[[Pot, Any], Pot]]] = {
+    Poured: _poured,
+    MadeMore: _made_more,
+    KeptOver: _kept_over,
+    ScaleRestarted: _restarted,
+    StrayPoured: _stray_poured,
+    Spilt: lambda pot, entry: _scaled(pot, entry.left_g),
+    AimChanged: _aim_changed,
+    CupFilled: _drawn,
+    LeftoverKept: _drawn,
+    WeighedBack: _weighed_back,
+    Stirred: lambda pot, _: replace(pot, ended="stirred"),
+    TippedOut: lambda pot, _: replace(pot, ended="tipped"),
+}
