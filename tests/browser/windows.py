@@ -27,7 +27,7 @@ class Window:
         return f"{self.width}-{self.text}"
 
 
-RAIL_FROM = 900
+RAIL_FROM, RAIL_HIGH = 900, 560
 HAND = Window(412, 915)
 LAPTOP, SIDE = Window(1280, 800), Window(915, 412)
 WINDOWS = (
@@ -87,7 +87,8 @@ def stale(boxes: tuple[Box, ...], window: Window) -> tuple[str, ...]:
         return ()
     first, last = spots[0], spots[-1]
     rail = last.top > first.top
-    there = rail if window.width >= RAIL_FROM else abs(right(last) - window.width) <= 1
+    wide = window.width >= RAIL_FROM and window.height >= RAIL_HIGH  # not a phone on its side
+    there = rail if wide else abs(right(last) - window.width) <= 1
     return () if there else (f"the places lie as in a window {right(last):.0f} wide",)
 
 
