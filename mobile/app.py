@@ -120,9 +120,16 @@ def use_look(known: Known, ratio: float, still: bool) -> None:
 
 
 def use_room(session: Session, route: str, view: View) -> None:
-    """Let what was told give way on the next screen; its *Undo* only where there is no room."""
+    """Let what was told give way on the next screen; its *Undo* in another place, or for room."""
     short = view.height / view.text_ratio < t.SHORT
-    ft.use_effect(lambda: session.hush_if_read(undo_too=short), [route])
+    place = place_of(route)[0]
+    last = ft.use_ref(place)
+
+    def give_way() -> None:
+        session.hush_if_read(undo_too=short or last.current != place)
+        last.current = place
+
+    ft.use_effect(give_way, [route])
 
 
 def look_again(seen: Seen, known: Known, route: str, here: tuple[str, ...], view: View) -> None:

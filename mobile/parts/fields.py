@@ -39,6 +39,11 @@ def rims() -> dict[ft.ControlState, ft.InputBorder]:
     }
 
 
+def no_count() -> ft.Control:
+    """Give a text no count of its letters, and what is wrong with it all the room."""
+    return ft.Container(width=0, height=0)
+
+
 def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.TextField:
     """Give a field its looks."""
     return ft.TextField(
@@ -53,7 +58,7 @@ def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.Text
         text_style=t.style(t.HEADING, t.TEXT, t.MEDIUM),
         keyboard_type=ft.KeyboardType.NUMBER if field.number else ft.KeyboardType.TEXT,
         max_length=None if field.number else NAME_MOST,
-        counter=None if field.number else ft.Container(),  # no count, it just takes no more
+        counter=None if field.number else no_count(),
         capitalization=None if field.number else ft.TextCapitalization.SENTENCES,
         autocorrect=not field.number,
         enable_suggestions=not field.number,

@@ -9,6 +9,7 @@ from core.coats.schedule import HAND_OVER, PlannedStep
 from core.errors import Refused
 from core.waits.pair import Drying, PairWait, Wait, after, state, strictest
 from mobile.session.known import Known, found
+from mobile.session.labels import job_now
 from mobile.store.entries import CoatFinished, StillTacky
 from mobile.store.records import Job, Wall, Zone
 
@@ -129,7 +130,7 @@ def to_do(known: Known) -> frozenset[Coat]:
 @lru_cache(maxsize=2)  # asked by several screens, and known is replaced whole
 def coats_now(known: Known) -> tuple[CoatNow, ...]:
     """Give each wall of the open job, in its order, and each zone whose turn it is."""
-    job, done = known.job, done_coats(known)
+    job, done = job_now(known), done_coats(known)
     if job is None:
         return ()
     every = (_coat_now(known, job, place, done) for place in places_of(known))

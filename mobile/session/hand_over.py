@@ -10,6 +10,7 @@ from core.waits.pair import PairWait
 from core.working import Working
 from mobile.session.coats_now import done_coats, drying_of, job_coats, to_do
 from mobile.session.known import Known
+from mobile.session.labels import job_now
 from mobile.session.walls import place_area_m2
 
 
@@ -31,7 +32,7 @@ class Ahead:
 
 def ahead(known: Known, now_s: float) -> Ahead | None:
     """Find the earliest hand-over from now on; None without steps, or where no time keeps it."""
-    job = known.job
+    job = job_now(known)
     if job is None or all(step.use == HAND_OVER for step in job.steps):
         return None
     coats, undone = job_coats(known), to_do(known)

@@ -1,11 +1,12 @@
 """What the labels of a step's paints say of the wait before another step."""
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from core.coats.schedule import PlannedStep
-from core.waits.pair import Wait
+from core.waits.pair import PairWait, Wait
 from mobile.session.known import Known
-from mobile.store.records import Paint
+from mobile.store.records import Job, Paint
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +32,21 @@ def label_wait(known: Known, first: PlannedStep, then: PlannedStep) -> LabelSays
     tightest = min(limits, key=lambda wait: wait.maximum_s or 0.0, default=longest)
     limit = {"maximum_s": tightest.maximum_s, "maximum_from": tightest.maximum_from}
     return LabelSays(paint.name, replace(longest, **limit))  # type: ignore[arg-type]
+
+
+@lru_cache(maxsize=2)  # asked by several screens, and known is replaced whole
+def job_now(known: Known) -> Job | None:
+    """Give the open job; where a label says a wait, the usual one stands in no longer."""
+    job = known.job
+    if job is None:
+        return None
+    steps = {step.id: step for step in job.steps}
+
+    def asked(pair: PairWait) -> PairWait:
+        says = label_wait(known, steps[pair.after], steps[pair.before]) if pair.wait.usual else None
+        return replace(pair, wait=says.wait) if says else pair
+
+    return replace(job, waits=tuple(asked(pair) for pair in job.waits))
 
 
 def _before(paint: Paint, use: str) -> Wait | None:

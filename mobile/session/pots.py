@@ -6,6 +6,8 @@ from mobile.session.known import Known
 from mobile.store.entries import Entry, PotStarted, TippedOut
 from mobile.store.pot import OfAPot, Pot, pot_of
 
+READING, RESTART = "weigh", "weigh/scale"  # drafts: what is typed of a reading
+
 
 @lru_cache(maxsize=2)  # asked by every screen, and known is replaced whole
 def all_pots(known: Known) -> tuple[Pot, ...]:

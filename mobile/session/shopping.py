@@ -7,6 +7,7 @@ from core.coats.schedule import PlannedStep
 from core.errors import Refused
 from core.paints.blend import ML_PER_L
 from core.paints.recipe import shares
+from mobile.session.cans import cans_now
 from mobile.session.coats_now import job_coats
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
@@ -14,6 +15,8 @@ from mobile.session.rates import USUAL_DENSITY_G_ML
 from mobile.session.to_weigh import amount_or_none
 from mobile.session.walls import place_area_m2
 from mobile.store.records import Paint
+
+USES_MIXED = ("promoter", "base", "glaze", "opaque", "clear")
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +72,7 @@ class OnStep:
     mix_id: str
     coated_m2: float
     wall_g: float
+    assumed: bool  # what a coat takes is the usual
 
 
 def on_steps(known: Known) -> tuple[OnStep, ...]:
@@ -77,7 +81,14 @@ def on_steps(known: Known) -> tuple[OnStep, ...]:
     for step in known.job.steps if known.job else ():
         coated = _coated_m2(known, step)
         told += [
-            OnStep(step.name, mix.name, mix.id, coated[mix.id], coated[mix.id] * amount.rate.g_m2)
+            OnStep(
+                step.name,
+                mix.name,
+                mix.id,
+                coated[mix.id],
+                coated[mix.id] * amount.rate.g_m2,
+                "rate" in amount.stands_in,
+            )
             for mix in known.job_mixes
             if mix.id in coated and (amount := amount_or_none(known, mix))
         ]
@@ -101,3 +112,27 @@ def _coated_m2(known: Known, step: PlannedStep) -> dict[str, float]:
             area_m2 = place_area_m2(known, coat.place) * coat.coats_count
             found[mix_id] = found.get(mix_id, 0.0) + area_m2
     return found
+
+
+def unmixed(known: Known) -> tuple[str, ...]:
+    """Name the steps that put a mix on the walls and have none yet: their paint is not counted."""
+    have = {one.step for one in on_steps(known)}
+    steps = known.job.steps if known.job else ()
+    return tuple(step.name for step in steps if step.use in USES_MIXED and step.name not in have)
+
+
+def assumed(known: Known, paint: Paint) -> bool:
+    """Tell whether the grams of a paint rest on something that nobody said yet."""
+    told = [(mix, amount_or_none(known, mix)) for mix in known.job_mixes]
+    return any(
+        amount.stands_in
+        for mix, amount in told
+        if amount and any(part.paint == paint.id for part in mix.parts)
+    )
+
+
+def on_shelf_g(known: Known, paint: Paint) -> float | None:
+    """Give what the cans of a paint should hold; None where none was weighed."""
+    held = [now.balance.should_be_g for now in cans_now(known) if now.can.paint == paint.id]
+    told = [max(0.0, net_g) for net_g in held if net_g is not None]
+    return sum(told) if told else None

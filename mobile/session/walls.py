@@ -1,5 +1,6 @@
 """Verbs and views of *Walls*."""
 
+from core.errors import Refused
 from core.walls.area import PaintedArea, painted_area
 from core.walls.shape import Wall as Shape
 from mobile.session.job import job_or_new
@@ -37,13 +38,21 @@ def next_name(known: Known) -> str:
     return words.wall(number)
 
 
+def others(known: Known, wall_id: str) -> tuple[Wall, ...]:
+    """Give the open job's walls but for one: lines on other screens tell walls by their names."""
+    return tuple(wall for wall in known.job_walls if wall.id != wall_id)
+
+
 async def keep_wall(session: Session, wall_id: str, name: str, shape: Shape) -> Wall:
     """Keep a wall, new or changed, with its draft dropped; an empty name becomes the next one."""
     known = session.known
     area_of(known, shape)
     job, made = job_or_new(session)
     old = found(known.walls, wall_id)
-    wall = Wall(*session.stamp(wall_id), job.id, name.strip() or next_name(known), shape)
+    called = name.strip() or next_name(known)
+    if any(other.name.casefold() == called.casefold() for other in others(known, wall_id)):
+        raise Refused("wall_taken", called, 0, 0)
+    wall = Wall(*session.stamp(wall_id), job.id, called, shape)
     await session.keep(*made, wall, forget=(f"walls/{wall_id if old else 'new'}",))
     undo = Undo(things=(old,)) if old else Undo(forget=(wall.id,))
     session.tell(words.kept(wall.name), undo)

@@ -23,8 +23,18 @@ def cans_cost(price: str) -> str:
 
 
 def margin(share: str) -> str:
-    """Say what is bought above the need."""
-    return f"The cheapest sets that hold the need and {share} more."
+    """Say what is bought above the need, and that the shelf is not taken off."""
+    return f"The cheapest sets that hold the need and {share} more; your own cans not taken off."
+
+
+def shelf(grams: str) -> str:
+    """Say what one has of a paint."""
+    return f"you have {grams}"
+
+
+def no_mix_yet(steps: tuple[str, ...]) -> str:
+    """Say which steps are not counted."""
+    return f"Not counted, no mix yet: {listed(steps)}."
 
 
 def parts_of(litres: str, loads: int) -> str:

@@ -38,7 +38,7 @@ STRONGER = ((1.03, "hardly stronger"), (1.1, "a touch stronger"), (1.3, "stronge
 MUCH_STRONGER = "much stronger"
 
 SENTENCES = {
-    "parts_count": "Parts are more than 0, at most 100000.",
+    "parts_count": "More than 0, at most 100000.",
     "different_paints_count": "Two parts are of one paint. Put them together.",
     "portions_count": "That is more parts than anyone weighs into one pot.",
     "paints_count": "A recipe has 1 to 24 paints.",

@@ -8,7 +8,7 @@ import json
 
 import pytest
 
-from mobile.session.mix import BOUNCE_S
+from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.phone import Phone
 from tests.browser.site import Served
 

@@ -5,7 +5,7 @@ What is asked once a day (are the cans stirred, the cautions) is answered before
 
 import pytest
 
-from mobile.session.mix import BOUNCE_S
+from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.phone import Phone
 from tests.browser.site import Served
 from tests.browser.test_story import LONG_S

@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from core.walls.shape import Wall as Shape
-from mobile.session.mix import BOUNCE_S
+from mobile.session.weigh_out import BOUNCE_S
 from mobile.store.export import exported
 from mobile.store.migrations import schema_of
 from mobile.store.records import Draft, Record, Settings, Wall

@@ -8,12 +8,12 @@ from core.mixing.portions import portions, small_below_g
 from core.mixing.weigh_out import next_pour
 from core.paints.blend import solids
 from mobile.session.amounts import Amount, amount_of
+from mobile.session.begin import split
 from mobile.session.cans import can_now, reading_of
 from mobile.session.from_cans import paint_of
 from mobile.session.hand_over import ahead
 from mobile.session.known import Known
 from mobile.session.left import goes_over
-from mobile.session.mix import split
 from mobile.session.prices import prices_per_g
 from mobile.session.shopping import price_of_all, wanted
 from mobile.session.walls import area_of, job_area_m2

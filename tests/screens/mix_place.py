@@ -5,7 +5,7 @@ from collections.abc import Coroutine
 from typing import Any
 
 from mobile.screens.mix.place import MixPlace
-from mobile.session import mix as verbs
+from mobile.session import begin, weigh_out
 from mobile.session.pots import under_way
 from mobile.session.session import Session
 from mobile.session.view import View
@@ -33,5 +33,5 @@ async def keys(screen: OnPlace, text: str) -> None:
 
 
 async def at_orange(session: Session) -> None:
-    await verbs.start_planned(session)
-    await verbs.on_the_mark(session, now(session))
+    await begin.start_planned(session)
+    await weigh_out.on_the_mark(session, now(session))

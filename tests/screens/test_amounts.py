@@ -85,7 +85,9 @@ def test_how_much_of_everything_by_paint_mix_and_step() -> None:
         session = await job.at_moth_cellar()
         screen = OnPlace(session, JobPlace, "/job/how-much")
         seen = set(said(screen))
-        assert {"1 × 0.50 L and 2 × 2.50 L, 211.50", how_much.cans_cost("510.50")} <= seen
+        lines = {line for text in seen for line in text.split("\n")}
+        assert {"1 × 0.50 L and 2 × 2.50 L, 211.50", "you have 6160 g"} <= lines
+        assert how_much.cans_cost("510.50") in seen
         await tap(screen, "by mix")
         assert {"8968 g", "7.566 L, 2 loads"} <= set(said(screen))
         await tap(screen, "by step")
@@ -94,7 +96,7 @@ def test_how_much_of_everything_by_paint_mix_and_step() -> None:
     asyncio.run(story())
 
 
-@pytest.mark.parametrize(("kept", "name"), [(True, "each"), (False, "running")])
+@pytest.mark.parametrize(("kept", "name"), [(True, "each"), (False, "total")])
 def test_parts_are_weighed_by_running_total_or_each_tared(kept: bool, name: str) -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()

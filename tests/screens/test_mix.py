@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from mobile import clock
-from mobile.session import mix as verbs
+from mobile.session import begin, weigh_out
 from mobile.session.cans import can_now
 from mobile.session.pots import pots
 from mobile.words import mix as words
@@ -67,7 +67,7 @@ def test_a_step_says_at_most_five_facts() -> None:
 def test_a_second_touch_of_a_wet_knuckle_logs_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
     async def story() -> None:
         session = ember()
-        await verbs.start_planned(session)
+        await begin.start_planned(session)
         screen = on_mix(session, "weigh")
         still = clock.now_s()
         monkeypatch.setattr(clock, "now_s", lambda: still)
@@ -141,7 +141,7 @@ def test_too_much_offers_three_answers_and_back_brings_the_digits() -> None:
     async def story() -> None:
         session = ember()
         await at_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
+        await weigh_out.scale_reads(session, now(session), 81.9)
         screen = on_mix(session, "weigh")
         assert {
             "4.6 g over",
@@ -172,7 +172,7 @@ def test_each_answer_is_one_tap(answer: str, next_reads: str, batch_g: float) ->
     async def story() -> None:
         session = ember()
         await at_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
+        await weigh_out.scale_reads(session, now(session), 81.9)
         screen = on_mix(session, "weigh")
         await tap(screen, f"answer {answer}")
         assert next_reads in said(screen)
@@ -187,7 +187,7 @@ def test_a_batch_too_heavy_for_the_scale_is_no_answer() -> None:
     async def story() -> None:
         session = ember(replace(SETTINGS, scale_capacity_g=260.0))
         await at_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
+        await weigh_out.scale_reads(session, now(session), 81.9)
         screen = on_mix(session, "weigh")
         assert find(screen, "answer make").on_click is None
         assert weigh_words.TOO_HEAVY in " ".join(said(screen))
@@ -200,11 +200,11 @@ def test_a_can_too_short_for_the_bigger_batch_is_said() -> None:
         session = ember()
         await at_orange(session)
         big = replace(EMBER, planned_g=1000.0)
-        await verbs.undo_last(session, now(session))
-        await verbs.give_up(session, now(session))
-        await verbs.start_pot(session, big, 1000.0, None)
-        await verbs.on_the_mark(session, now(session))
-        await verbs.scale_reads(session, now(session), 400.0)
+        await weigh_out.undo_last(session, now(session))
+        await weigh_out.give_up(session, now(session))
+        await begin.start_pot(session, big, 1000.0, None)
+        await weigh_out.on_the_mark(session, now(session))
+        await weigh_out.scale_reads(session, now(session), 400.0)
         seen = " ".join(said(on_mix(session, "weigh")))
         assert "can 12 is" in seen
 
@@ -256,7 +256,7 @@ def test_what_a_reading_means_after_the_scale_went_off(
 def test_the_cans_of_the_day_are_asked_for_once() -> None:
     async def story() -> None:
         session = ember()
-        await verbs.start_planned(session)
+        await begin.start_planned(session)
         screen = on_mix(session, "weigh")
         await tap(screen, "stirred all")
         assert not has(screen, "stirred all")
@@ -269,8 +269,8 @@ def test_all_in_says_the_number_and_what_each_can_has_left() -> None:
     async def story() -> None:
         session = ember()
         await at_orange(session)
-        await verbs.on_the_mark(session, now(session))
-        await verbs.on_the_mark(session, now(session))
+        await weigh_out.on_the_mark(session, now(session))
+        await weigh_out.on_the_mark(session, now(session))
         screen = on_mix(session, "weigh")
         seen = said(screen)
         assert {"Pot 1", "ember wing", "58.0 g", "planned 58.0 g"} <= set(seen)

@@ -8,7 +8,7 @@ import pytest
 
 from core.units import System
 from mobile import theme as t
-from mobile.session import mix as verbs
+from mobile.session import weigh_out
 from mobile.session.pots import pots, under_way
 from mobile.session.session import Session
 from mobile.session.view import View
@@ -185,7 +185,7 @@ def test_a_pot_whose_end_was_taken_back_is_carried_on() -> None:
     async def story() -> None:
         session = ember()
         await at_orange(session)
-        await verbs.stirred(session, now(session))
+        await weigh_out.stirred(session, now(session))
         screen = on_mix(session, f"pots/{pots(session.known)[0].id}")
         await session.undo()
         await asyncio.sleep(0.1)
@@ -208,7 +208,7 @@ def test_each_figure_says_how(at: str, step: str) -> None:
         session = ember()
         if at.startswith("weigh"):
             await at_orange(session)
-            await verbs.scale_restarted(session, now(session), 40.7)
+            await weigh_out.scale_restarted(session, now(session), 40.7)
         screen = on_mix(session, at)
         sheet = [one.value for one in shown(screen.told()) if isinstance(one, ft.Text)]
         assert step in sheet

@@ -5,7 +5,7 @@ import asyncio
 import pytest
 
 from mobile.screens.walls.place import WallsPlace
-from mobile.session import mix as verbs
+from mobile.session import begin, weigh_out
 from mobile.session.pots import under_way
 from mobile.words import walls as words
 from tests.screens.seen import OnPlace, find, has, tap, write
@@ -72,11 +72,11 @@ def test_a_zone_is_changed_and_goes() -> None:
 def test_a_wall_shows_the_pots_that_were_mixed_for_it() -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
-        await verbs.start_pot(session, job.mix(session.known, "leaf"), 107.0, None)
+        await begin.start_pot(session, job.mix(session.known, "leaf"), 107.0, None)
         while (pot := under_way(session.known)) and pot.target:
-            await verbs.on_the_mark(session, pot)
+            await weigh_out.on_the_mark(session, pot)
         assert pot is not None
-        await verbs.stirred(session, pot)
+        await weigh_out.stirred(session, pot)
         first, second = (job.wall(session.known, name).id for name in ("Wall 1", "Wall 2"))
         assert "Pot 3" in said(OnPlace(session, WallsPlace, f"/walls/{first}"))
         assert "Pot 3" not in said(OnPlace(session, WallsPlace, f"/walls/{second}"))

@@ -2,7 +2,7 @@
 
 import asyncio
 
-from mobile.session import coats, job, mix, ready_made
+from mobile.session import begin, coats, job, mix, ready_made, weigh_out
 from mobile.session.coats_now import coats_now
 from mobile.session.demo import open_demo
 from mobile.session.pots import under_way
@@ -47,21 +47,21 @@ def test_a_pot_reads_back_wherever_it_stands() -> None:
     async def run() -> None:
         session = await at_a_library()
         await open_demo(session)
-        await mix.start_pot(session, session.known.job_mixes[2], 232.0, 21.5)
-        await mix.on_the_mark(session, pot_of(session))
+        await begin.start_pot(session, session.known.job_mixes[2], 232.0, 21.5)
+        await weigh_out.on_the_mark(session, pot_of(session))
         reads_back(session)
         target = pot_of(session).target
         assert target is not None
-        await mix.scale_reads(session, pot_of(session), target.reads_g + 9.3)
+        await weigh_out.scale_reads(session, pot_of(session), target.reads_g + 9.3)
         reads_back(session)
-        await mix.make_more(session, pot_of(session), pot_of(session).answers(5000.0).make)
+        await weigh_out.make_more(session, pot_of(session), pot_of(session).answers(5000.0).make)
         reads_back(session)
-        await mix.tip_out(session, pot_of(session))
+        await weigh_out.tip_out(session, pot_of(session))
         reads_back(session)
         await session.undo()
-        await mix.scale_restarted(session, pot_of(session), 300.0)
+        await weigh_out.scale_restarted(session, pot_of(session), 300.0)
         reads_back(session)
-        await mix.stirred(session, pot_of(session))
+        await weigh_out.stirred(session, pot_of(session))
         reads_back(session)
 
     asyncio.run(run())

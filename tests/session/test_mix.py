@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from mobile.session import mix as verbs
+from mobile.session import begin, weigh_out
 from mobile.session.cans import can_now
 from mobile.session.pots import pots, under_way
 from mobile.session.session import Session
@@ -23,7 +23,7 @@ def next_mix(session: Session) -> Mix | None:
 def test_the_planned_mix_stands_at_its_first_step_after_one_verb() -> None:
     async def story() -> None:
         session = ember()
-        started = await verbs.start_planned(session)
+        started = await begin.start_planned(session)
         assert started is not None
         assert (started.number, started.cans) == (1, ("can8", "can7", "can12"))
         assert started.cup_g == pytest.approx(21.4)
@@ -35,11 +35,11 @@ def test_the_planned_mix_stands_at_its_first_step_after_one_verb() -> None:
 def test_the_running_totals_are_those_worked_by_hand() -> None:
     async def story() -> None:
         session = ember()
-        await verbs.start_planned(session)
+        await begin.start_planned(session)
         seen = []
         while now(session).target:
             seen.append(reads(session))
-            await verbs.on_the_mark(session, now(session))
+            await weigh_out.on_the_mark(session, now(session))
         assert seen == [("FY", 19.3), ("FO", 77.3), ("CM", 232.0)]
         assert now(session).in_cup_g == pytest.approx(232.0)
 
@@ -49,8 +49,8 @@ def test_the_running_totals_are_those_worked_by_hand() -> None:
 def test_a_second_touch_starts_no_second_pot() -> None:
     async def story() -> None:
         session = ember()
-        first = await verbs.start_planned(session)
-        second = await verbs.start_pot(session, EMBER, 100.0, None)
+        first = await begin.start_planned(session)
+        second = await begin.start_pot(session, EMBER, 100.0, None)
         assert first == second
         assert len(pots(session.known)) == 1
 
@@ -60,7 +60,7 @@ def test_a_second_touch_starts_no_second_pot() -> None:
 def test_nothing_planned_starts_nothing() -> None:
     async def story() -> None:
         session = ember(replace(EMBER, planned_g=None))
-        assert await verbs.start_planned(session) is None
+        assert await begin.start_planned(session) is None
         assert under_way(session.known) is None
 
     run(story())
@@ -73,7 +73,7 @@ def test_a_done_mix_is_not_weighed_next() -> None:
         assert next_mix(session) == EMBER
         await to_orange(session)
         assert next_mix(session) is None  # one is on the scale
-        await verbs.stirred(session, now(session))
+        await weigh_out.stirred(session, now(session))
         assert next_mix(session) == rose
 
     run(story())
@@ -83,7 +83,7 @@ def test_a_short_reading_asks_for_the_rest_of_the_same_paint() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 70.0)
+        await weigh_out.scale_reads(session, now(session), 70.0)
         target = now(session).target
         assert target is not None
         assert (target.paint, target.net_g, target.reads_g) == ("FO", 7.3, 77.3)
@@ -95,10 +95,10 @@ def test_what_was_poured_is_gone_from_its_can_and_undo_brings_it_back() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
+        await weigh_out.scale_reads(session, now(session), 81.9)
         left_g = can_now(session.known, CAN_7).balance.should_be_g
         assert left_g == pytest.approx(201.1 - 62.6)
-        await verbs.undo_last(session, now(session))
+        await weigh_out.undo_last(session, now(session))
         assert can_now(session.known, CAN_7).balance.should_be_g == pytest.approx(201.1)
         assert reads(session) == ("FO", 77.3)
 
@@ -109,7 +109,7 @@ def test_too_much_has_the_three_answers_of_the_worked_job() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
+        await weigh_out.scale_reads(session, now(session), 81.9)
         pot = now(session)
         assert pot.over is not None
         assert pot.over.over_g == pytest.approx(4.6)
@@ -127,12 +127,12 @@ def test_making_more_asks_for_the_first_paint_again() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
-        await verbs.make_more(session, now(session), now(session).answers(5000.0).make)
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        await weigh_out.make_more(session, now(session), now(session).answers(5000.0).make)
         assert now(session).over is None
         assert now(session).batch_g == pytest.approx(250.4)
         assert reads(session) == ("FY", 83.4)
-        await verbs.on_the_mark(session, now(session))
+        await weigh_out.on_the_mark(session, now(session))
         assert reads(session) == ("CM", 250.4)
 
     run(story())
@@ -142,12 +142,12 @@ def test_a_second_over_pour_counts_its_bigger_batch_from_the_recipe() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
-        await verbs.make_more(session, now(session), now(session).answers(5000.0).make)
-        await verbs.on_the_mark(session, now(session))
-        await verbs.scale_reads(session, now(session), 260.0)
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        await weigh_out.make_more(session, now(session), now(session).answers(5000.0).make)
+        await weigh_out.on_the_mark(session, now(session))
+        await weigh_out.scale_reads(session, now(session), 260.0)
         make = now(session).answers(5000.0).make
-        await verbs.make_more(session, now(session), make)
+        await weigh_out.make_more(session, now(session), make)
         medium_g = now(session).paint_g("CM")
         assert now(session).batch_g == pytest.approx(232.0 * medium_g / 154.7, abs=0.1)
         assert now(session).over is None
@@ -159,8 +159,8 @@ def test_keeping_it_goes_on_with_the_next_paint_and_is_not_asked_again() -> None
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
-        await verbs.keep_over(session, now(session), "FO")
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        await weigh_out.keep_over(session, now(session), "FO")
         assert now(session).over is None
         assert reads(session) == ("CM", 236.6)
 
@@ -171,9 +171,9 @@ def test_an_over_pour_after_one_was_kept_leaves_that_one_alone() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
-        await verbs.keep_over(session, now(session), "FO")
-        await verbs.scale_reads(session, now(session), 246.6)
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        await weigh_out.keep_over(session, now(session), "FO")
+        await weigh_out.scale_reads(session, now(session), 246.6)
         pot = now(session)
         assert pot.over is not None
         assert pot.over.paint == "CM"
@@ -188,13 +188,13 @@ def test_tipping_out_puts_the_same_batch_into_a_new_cup_and_can_be_taken_back() 
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
+        await weigh_out.scale_reads(session, now(session), 81.9)
         old = now(session)
-        await verbs.tip_out(session, old)
+        await weigh_out.tip_out(session, old)
         assert now(session).started.number == 2
         assert (now(session).in_cup_g, reads(session)) == (0.0, ("FY", 19.3))
         assert can_now(session.known, CAN_7).balance.should_be_g == pytest.approx(138.5)
-        await verbs.undo_last(session, now(session))
+        await weigh_out.undo_last(session, now(session))
         assert now(session).id == old.id
         assert len(pots(session.known)) == 1
 
@@ -205,8 +205,8 @@ def test_going_back_from_too_much_brings_the_digits_back_and_no_pour() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_reads(session, now(session), 81.9)
-        await verbs.back_to_reading(session, now(session))
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        await weigh_out.back_to_reading(session, now(session))
         assert reads(session) == ("FO", 77.3)
         assert session.known.draft("weigh")["reads"] == "81.9"
         started_again = again(session)
@@ -220,7 +220,7 @@ def test_the_scale_is_back_with_cup_and_paint_on_it() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        restart = await verbs.scale_restarted(session, now(session), 40.7)  # cup 21.4 + 19.3
+        restart = await weigh_out.scale_restarted(session, now(session), 40.7)  # cup 21.4 + 19.3
         assert (restart.offset_g, restart.missed_g) == (21.4, 0.0)
         assert reads(session) == ("FO", 98.7)
 
@@ -231,10 +231,10 @@ def test_what_was_poured_when_the_scale_went_off_is_found_and_undone_with_it() -
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.scale_restarted(session, now(session), 70.7)  # 30 g of orange were in
+        await weigh_out.scale_restarted(session, now(session), 70.7)  # 30 g of orange were in
         assert now(session).paint_g("FO") == pytest.approx(30.0)
         assert reads(session) == ("FO", 98.7)
-        await verbs.undo_last(session, now(session))
+        await weigh_out.undo_last(session, now(session))
         assert not now(session).paint_g("FO")
         assert reads(session) == ("FO", 77.3)
 
@@ -245,7 +245,7 @@ def test_a_scale_switched_on_under_the_full_cup_counts_from_nothing() -> None:
     async def story() -> None:
         session = ember(replace(SETTINGS, cup_g=None))
         await to_orange(session)
-        await verbs.scale_restarted(session, now(session), 0.0)
+        await weigh_out.scale_restarted(session, now(session), 0.0)
         assert reads(session) == ("FO", 58.0)
 
     run(story())

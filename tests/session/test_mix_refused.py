@@ -6,7 +6,7 @@ import pytest
 
 from core.errors import Refused
 from core.paints.recipe import Part
-from mobile.session import mix as verbs
+from mobile.session import begin, mix, weigh_out
 from mobile.session.known import found
 from mobile.session.pots import pots, under_way
 from mobile.session.session import Session
@@ -25,7 +25,7 @@ def test_a_reading_that_cannot_be_is_refused_and_logs_nothing(reads_g: float) ->
         await to_orange(session)
         entries = session.known.entries
         with pytest.raises(Refused):
-            await verbs.scale_reads(session, now(session), reads_g)
+            await weigh_out.scale_reads(session, now(session), reads_g)
         assert session.known.entries == entries
 
     run(story())
@@ -45,7 +45,7 @@ def test_a_batch_that_the_scale_cannot_take_is_refused(
     async def story() -> None:
         session = ember()
         with pytest.raises(Refused) as refused:
-            await verbs.start_pot(session, EMBER, batch_g, cup_g)
+            await begin.start_pot(session, EMBER, batch_g, cup_g)
         assert refused.value.name == name
         assert under_way(session.known) is None
 
@@ -57,7 +57,7 @@ def test_a_part_below_the_scales_step_is_refused() -> None:
         session = ember()
         tint = replace(EMBER, parts=(Part("FO", 10000.0), Part("FY", 1.0)))
         with pytest.raises(Refused) as refused:
-            await verbs.start_pot(session, tint, 20.0, None)
+            await begin.start_pot(session, tint, 20.0, None)
         assert refused.value.name == "portion_g"
 
     run(story())
@@ -72,7 +72,7 @@ def test_a_recipe_that_nobody_can_weigh_is_refused() -> None:
             (Part("FO", 1.0), Part("FO", 2.0)),
         ):
             with pytest.raises(Refused):
-                await verbs.keep_mix(session, replace(EMBER, parts=parts))
+                await mix.keep_mix(session, replace(EMBER, parts=parts))
         assert found(session.known.mixes, "ember") == EMBER
 
     run(story())
@@ -82,8 +82,8 @@ def test_a_new_recipe_brings_its_job_and_its_paints_and_all_go_with_undo() -> No
     async def story() -> None:
         session = Session(Shelf(), "phone")
         paint = Paint("new", *STAMP, "moss")
-        mix = Mix("", *STAMP, "", "moss wing", (Part("new", 1.0),), "glaze", None)
-        kept = await verbs.keep_mix(session, mix, (paint,))
+        moss = Mix("", *STAMP, "", "moss wing", (Part("new", 1.0),), "glaze", None)
+        kept = await mix.keep_mix(session, moss, (paint,))
         assert session.known.job is not None
         assert (kept.job, session.known.job_mixes) == (session.known.job.id, (kept,))
         await session.undo()
@@ -96,11 +96,11 @@ def test_a_changed_recipe_leaves_a_weighed_pot_as_it_was() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.stirred(session, now(session))
+        await weigh_out.stirred(session, now(session))
         before = pots(session.known)[0]
-        await verbs.keep_mix(session, replace(EMBER, parts=(Part("FO", 1.0),)))
+        await mix.keep_mix(session, replace(EMBER, parts=(Part("FO", 1.0),)))
         assert pots(session.known)[0] == before
-        await verbs.remove_mix(session, EMBER)
+        await mix.remove_mix(session, EMBER)
         assert pots(session.known)[0] == before
 
     run(story())
@@ -112,7 +112,7 @@ def test_a_full_phone_keeps_the_step() -> None:
         await to_orange(session)
         session.shelf.full = True  # type: ignore[attr-defined]
         with pytest.raises(Full):
-            await verbs.on_the_mark(session, now(session))
+            await weigh_out.on_the_mark(session, now(session))
         assert reads(session) == ("FO", 77.3)
 
     run(story())
@@ -134,10 +134,10 @@ def test_a_restart_stands_at_the_same_step_with_what_was_typed() -> None:
 def test_cans_are_asked_to_be_stirred_once_a_day() -> None:
     async def story() -> None:
         session = ember()
-        await verbs.start_planned(session)
-        assert verbs.stir_due(session.known, now(session))
-        await verbs.said_stirred(session, now(session))
-        assert not verbs.stir_due(session.known, now(session))
+        await begin.start_planned(session)
+        assert begin.stir_due(session.known, now(session))
+        await begin.said_stirred(session, now(session))
+        assert not begin.stir_due(session.known, now(session))
 
     run(story())
 
@@ -147,7 +147,7 @@ def test_a_pot_of_another_job_is_carried_on_and_numbered_by_its_own() -> None:
         session = ember()
         await to_orange(session)
         await session.keep(replace(SETTINGS, job="elsewhere"))
-        await verbs.tip_out(session, now(session))
+        await weigh_out.tip_out(session, now(session))
         assert now(session).started.number == 2
 
     run(story())
@@ -157,7 +157,7 @@ def test_undone_entries_stay_in_the_book() -> None:
     async def story() -> None:
         session = ember()
         await to_orange(session)
-        await verbs.undo_last(session, now(session))
+        await weigh_out.undo_last(session, now(session))
         kinds = [type(record) for record in session.shelf.records()]
         assert Undone in kinds
         assert reads(again(session)) == ("FY", 19.3)

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from mobile.session import mix as verbs
+from mobile.session import begin, mix, weigh_out
 from mobile.session.pots import pots, under_way
 from mobile.session.session import Session
 from mobile.session.to_weigh import next_load, to_weigh_next
@@ -15,11 +15,11 @@ from tests.session import moth_cellar as job
 
 async def weigh(session: Session, name: str, batch_g: float) -> None:
     """Weigh a mix out, each part on the mark."""
-    await verbs.start_pot(session, job.mix(session.known, name), batch_g, None)
+    await begin.start_pot(session, job.mix(session.known, name), batch_g, None)
     while (pot := under_way(session.known)) and pot.target:
-        await verbs.on_the_mark(session, pot)
+        await weigh_out.on_the_mark(session, pot)
     assert pot is not None
-    await verbs.stirred(session, pot)
+    await weigh_out.stirred(session, pot)
 
 
 def next_up(session: Session) -> tuple[str, float, int, int]:
@@ -61,8 +61,8 @@ def test_paint_that_comes_straight_from_its_can_is_not_weighed_by_plan() -> None
 def test_grams_typed_by_hand_win_once() -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
-        mix = job.mix(session.known, "leaf")
-        await verbs.keep_mix(session, replace(mix, planned_g=50.0))
+        leaf = job.mix(session.known, "leaf")
+        await mix.keep_mix(session, replace(leaf, planned_g=50.0))
         load = next_load(session.known, job.mix(session.known, "leaf"))
         assert load is not None
         assert load.load_g == pytest.approx(50.0)
@@ -87,21 +87,21 @@ def test_a_larger_zone_asks_for_more() -> None:
 def test_more_of_the_same_is_what_was_really_poured() -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
-        await verbs.start_pot(session, job.mix(session.known, "halo"), 90.0, None)
+        await begin.start_pot(session, job.mix(session.known, "halo"), 90.0, None)
         pot = under_way(session.known)
         assert pot is not None
-        await verbs.scale_reads(session, pot, 30.0)  # 20 were planned
+        await weigh_out.scale_reads(session, pot, 30.0)  # 20 were planned
         pot = under_way(session.known)
         assert pot is not None
-        await verbs.keep_over(session, pot, pot.plan.portions[0].paint)
+        await weigh_out.keep_over(session, pot, pot.plan.portions[0].paint)
         pot = under_way(session.known)
         assert pot is not None
-        await verbs.on_the_mark(session, pot)
+        await weigh_out.on_the_mark(session, pot)
         pot = under_way(session.known)
         assert pot is not None
-        await verbs.stirred(session, pot)
-        like = verbs.like_pot(pots(session.known)[-1])
-        again = await verbs.start_pot(session, like, 200.0, None, pot.id)
+        await weigh_out.stirred(session, pot)
+        like = begin.like_pot(pots(session.known)[-1])
+        again = await begin.start_pot(session, like, 200.0, None, pot.id)
         assert again.like == pot.id
         yellow, medium = again.portions
         assert yellow.net_g / medium.net_g == pytest.approx(30 / 70, abs=0.002)
@@ -114,11 +114,11 @@ def test_each_part_tared_is_read_by_itself() -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
         await session.keep(replace(session.known.settings, way="each"))
-        await verbs.start_pot(session, job.mix(session.known, "ember wing"), 232.0, None)
+        await begin.start_pot(session, job.mix(session.known, "ember wing"), 232.0, None)
         shown = []
         while (pot := under_way(session.known)) and pot.target:
             shown.append(pot.target.reads_g)
-            await verbs.on_the_mark(session, pot)
+            await weigh_out.on_the_mark(session, pot)
         assert shown == [19.3, 58.0, 154.7]  # reference job: weigh.*.each
 
     asyncio.run(story())

@@ -4,7 +4,7 @@ import asyncio
 from collections.abc import Coroutine
 from typing import Any
 
-from mobile.session import mix as verbs
+from mobile.session import begin, weigh_out
 from mobile.session.pots import under_way
 from mobile.session.session import Session
 from mobile.store.pot import Pot
@@ -28,5 +28,5 @@ def reads(session: Session) -> tuple[str, float]:
 
 async def to_orange(session: Session) -> None:
     """Weigh up to the second part: yellow is in, orange comes next."""
-    await verbs.start_planned(session)
-    await verbs.on_the_mark(session, now(session))
+    await begin.start_planned(session)
+    await weigh_out.on_the_mark(session, now(session))

@@ -48,8 +48,10 @@ def timed(before: str, at_s: float, scene: Scene) -> ft.Control:
     wait = words.within(scene.view.show("wait_s", minutes_s(scene.now_s, at_s)))
     small = t.say(before if len(hour) == HOUR else words.READY_ON, t.SMALL)
     big = t.say_right(hour, t.STATE if len(hour) == HOUR else t.FACT)
-    top = ft.Row([small, big], spacing=8, tight=True, vertical_alignment=END)
-    side: list[ft.Control] = [top, t.say_right(wait, t.SMALL)]
+    top: list[ft.Control] = [small, big]  # under each other where the hour would be cut
+    if aside():
+        top = [ft.Row(top, spacing=8, tight=True, vertical_alignment=END)]
+    side: list[ft.Control] = [*top, t.say_right(wait, t.SMALL)]
     return ft.Column(side, spacing=2, tight=True, horizontal_alignment=END if aside() else START)
 
 

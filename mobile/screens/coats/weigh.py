@@ -2,8 +2,8 @@
 
 from mobile.parts.tap import Action
 from mobile.session.address import PICK, go
+from mobile.session.begin import start_planned
 from mobile.session.known import Known
-from mobile.session.mix import start_planned
 from mobile.session.pots import under_way
 from mobile.session.session import Session
 from mobile.session.to_weigh import to_weigh_next

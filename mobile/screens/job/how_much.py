@@ -12,7 +12,15 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import PAINTS, go
 from mobile.session.known import Known
-from mobile.session.shopping import Wanted, on_steps, price_of_all, wanted
+from mobile.session.shopping import (
+    Wanted,
+    assumed,
+    on_shelf_g,
+    on_steps,
+    price_of_all,
+    unmixed,
+    wanted,
+)
 from mobile.session.to_weigh import amount_or_none
 from mobile.session.view import View, use_view
 from mobile.words import grams as in_grams
@@ -44,22 +52,35 @@ def by_paint(known: Known, view: View) -> list[ft.Control]:
     total = words.PRICE_UNKNOWN if price is None else words.cans_cost(in_grams.money(price))
     margin = view.show("margin_ratio", known.settings.margin_ratio, 0)
     return [
-        rows([paint_row(one, view) for one in several]),
+        rows([paint_row(known, one, view) for one in several]),
         t.say(total, t.FACT),
+        *uncounted(known),
         t.say(words.margin(margin), t.CAPTION, t.SOFT),
     ]
 
 
-def paint_row(one: Wanted, view: View) -> ft.Control:
-    """Show a paint: the cans to buy on the left, grams and litres on the right."""
+def uncounted(known: Known) -> list[ft.Control]:
+    """Say which steps have no mix yet: nobody should go shopping without them."""
+    steps = unmixed(known)
+    return [t.say(words.no_mix_yet(steps), t.SMALL, t.CAUTION)] if steps else []
+
+
+def paint_row(known: Known, one: Wanted, view: View) -> ft.Control:
+    """Show a paint: the cans that hold it on the left, grams and litres on the right."""
     cans = words.NO_SIZES
     if one.basket:
         counts = zip(one.basket.counts, one.paint.sizes, strict=True)
         sizes = tuple((n, view.show("size_l", size.label_l, 2)) for n, size in counts if n)
         price = "" if one.basket.price is None else in_grams.money(one.basket.price)
         cans = words.cans(sizes, price)
+    shelf_g = on_shelf_g(known, one.paint)
+    notes = (
+        words.shelf(in_grams.whole(round(shelf_g, 1))) if shelf_g else "",
+        words.ASSUMED if assumed(known, one.paint) else "",
+    )
+    small = "\n".join(note for note in (cans, *notes) if note)
     said = Row(
-        one.paint.name, cans, in_grams.grams(one.net_g), view.show("volume_l", one.volume_l, 2)
+        one.paint.name, small, in_grams.grams(one.net_g), view.show("volume_l", one.volume_l, 2)
     )
     to = partial(go, places.CANS, PAINTS, one.paint.id)  # there its sizes and prices are typed
     return row(said, to, text_ratio=view.text_ratio)
@@ -91,6 +112,7 @@ def by_step(known: Known, view: View) -> list[ft.Control]:
                 one.step,
                 words.of_mix(one.mix, view.show("area_m2", one.coated_m2, 2)),
                 in_grams.grams(one.wall_g),
+                words.ASSUMED if one.assumed else "",
             ),
             partial(go, places.MIX, one.mix_id, "amount"),
             text_ratio=view.text_ratio,
@@ -98,4 +120,6 @@ def by_step(known: Known, view: View) -> list[ft.Control]:
         for one in on_steps(known)
     ]
     more = t.say(words.ON_WALL_ONLY, t.CAPTION, t.SOFT)
-    return [rows(lines), more] if lines else [t.say(words.NOTHING, t.NAME, t.SOFT)]
+    return (
+        [rows(lines), *uncounted(known), more] if lines else [t.say(words.NOTHING, t.NAME, t.SOFT)]
+    )

@@ -20,6 +20,7 @@ from mobile.screens.job.said import wait_said
 from mobile.session.address import go
 from mobile.session.forms import Edit, use_form
 from mobile.session.known import Known
+from mobile.session.labels import job_now
 from mobile.session.schedule import keep_step, wait_between
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
@@ -128,7 +129,7 @@ def waits_before(known: Known, step: PlannedStep, view: View) -> list[ft.Control
         return []
     lines = []
     for at, one in enumerate(earlier):
-        wait = wait_between(known.job, one.id, step.id)
+        wait = wait_between(job_now(known), one.id, step.id)
         said = wait_said(wait, view) if wait else words.NO_WAIT if at else words.NOT_ASKED
         under = words.USUAL if wait and wait.usual else ""
         line = Row(words.after_step(one.name), "", said, under, "" if wait or at else "caution")

@@ -6,6 +6,7 @@ from mobile.parts.schedule import Stop
 from mobile.screens.job.said import wait_said
 from mobile.session.hand_over import Ahead
 from mobile.session.known import Known
+from mobile.session.labels import job_now
 from mobile.session.schedule import step_states, wait_between
 from mobile.session.view import View
 from mobile.store.records import Job
@@ -14,7 +15,7 @@ from mobile.words import job as words
 
 def stops_of(known: Known, plan: Ahead | None, view: View) -> tuple[Stop, ...]:
     """Hang the steps of the job on the line; the hand-over is its bob."""
-    job = known.job
+    job = job_now(known)
     if job is None:
         return ()
     days = [day_of(plan, step) for step in job.steps]

@@ -71,7 +71,8 @@ def WaitScreen(
     session, view = use_session(), use_view()
     kept = wait_between(known.job, first.id, then.id)
     says = label_wait(known, first, then)
-    blank = form_of(kept or (says.wait if says else None), view)
+    asked = kept if kept and not (kept.usual and says) else says.wait if says else None
+    blank = form_of(asked, view)
     form, edit, earlier = use_form(f"job/waits/{first.id}/{then.id}", blank)
     tried, mark_tried = ft.use_state(False)
 
@@ -103,9 +104,9 @@ def WaitScreen(
 
 def whence(kept: Wait | None, says: LabelSays | None) -> str:
     """Say where what stands in the fields comes from."""
-    if kept and kept.usual:
-        return words.USUAL_MORE
-    return words.label_of(says.paint) if says and kept is None else words.OFF_LABEL_MORE
+    if says and (kept is None or kept.usual):
+        return words.label_of(says.paint)
+    return words.USUAL_MORE if kept and kept.usual else words.OFF_LABEL_MORE
 
 
 def fields(form: WaitForm, edit: Edit[WaitForm], view: View, tried: bool) -> list[ft.Control]:

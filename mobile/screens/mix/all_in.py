@@ -14,10 +14,10 @@ from mobile.screens.mix.drawn import in_cup
 from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
-from mobile.session.mix import stirred, undo_last
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
+from mobile.session.weigh_out import stirred, undo_last
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from core.mixing.over_pour import Answers, Make, Tip
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
+from core.mixing.scale import shown_g
 from mobile.parts.bucket import Layer
 from mobile.screens.mix.drawn import in_cup
 from mobile.session.cup import volume_l
@@ -32,7 +33,9 @@ class Answer:
 def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
     """Say what a bigger batch takes, and whether cans and scale hold it."""
     step_g = pot.plan.scale_step_g
-    adds = tuple(from_can(known, one, pot.can(one.paint)) for one in make.adds if one.net_g)
+    adds = tuple(
+        from_can(known, one, pot.can(one.paint)) for one in make.adds if shown_g(one.net_g, step_g)
+    )
     total = in_grams.scale(make.total_g, step_g)
     more = weigh_words.adds(tuple((place(one), in_grams.scale(one.net_g, step_g)) for one in adds))
     held = weigh_words.TOO_HEAVY if not make.fits else holds(adds, step_g)

@@ -11,14 +11,15 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, Do
 from mobile.screens.mix.outcome import came_out
 from mobile.session.address import NEW, go
+from mobile.session.begin import start_planned
 from mobile.session.chips import chip_of
 from mobile.session.demo import open_demo
 from mobile.session.known import Known
-from mobile.session.mix import give_up, start_planned
 from mobile.session.pots import pots, under_way
 from mobile.session.session import Session, use_session
 from mobile.session.to_weigh import amount_or_none, made_g, next_load, to_weigh_next
 from mobile.session.view import View, use_view
+from mobile.session.weigh_out import give_up
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams

@@ -15,8 +15,8 @@ from mobile.screens.mix.room import narrowed
 from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
 from mobile.session.address import HOW, NEW, with_sheet
+from mobile.session.begin import like_pot
 from mobile.session.known import Known, found
-from mobile.session.mix import like_pot
 from mobile.session.pots import pot_by, under_way
 from mobile.session.view import VIEW, use_view
 from mobile.store.pot import Pot

@@ -15,9 +15,9 @@ from mobile.screens.mix.contents import can_for_it
 from mobile.screens.mix.room import inside, low, start_keys_high
 from mobile.screens.mix.start_form import Batch, batch_of, how
 from mobile.session.address import HOW, go
+from mobile.session.begin import start_pot
 from mobile.session.how import use_how
 from mobile.session.known import Known
-from mobile.session.mix import start_pot
 from mobile.session.pots import under_way
 from mobile.session.session import Session, use_session
 from mobile.session.to_weigh import next_load

@@ -31,14 +31,15 @@ from mobile.screens.mix.room import (
     side_high,
 )
 from mobile.session.address import HOW, go
+from mobile.session.begin import said_stirred, stir_due
 from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.mix import READING, on_the_mark, said_stirred, stir_due, undo_last
-from mobile.session.pots import tipped_before
+from mobile.session.pots import READING, tipped_before
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
+from mobile.session.weigh_out import on_the_mark, undo_last
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import places

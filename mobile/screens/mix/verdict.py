@@ -9,8 +9,8 @@ from core.mixing.weigh_out import Target
 from mobile.parts.boards import State
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.mix import net_of, restart_of
 from mobile.session.view import View
+from mobile.session.weigh_out import net_of, restart_of
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import weigh_out as weigh_words

@@ -1,0 +1,90 @@
+"""Verbs of *Mix*: put a cup on the scale for a mix."""
+
+from dataclasses import replace
+
+from core.errors import require
+from core.mixing.portions import Portion, portions, pouring_order
+from core.mixing.pot import contents
+from core.paints.recipe import Part
+from mobile import clock
+from mobile.session.cans import can_for
+from mobile.session.job import settings_now
+from mobile.session.known import Known
+from mobile.session.pots import READING, RESTART, next_number, under_way
+from mobile.session.session import Session
+from mobile.session.to_weigh import to_weigh_next
+from mobile.store.entries import (
+    CautionRead,
+    PotStarted,
+)
+from mobile.store.pot import Pot
+from mobile.store.records import Mix
+
+STIR = "stir the cans"  # asked once a day
+
+
+def split(known: Known, mix: Mix, batch_g: float, cup_g: float | None) -> tuple[Portion, ...]:
+    """Split a batch into portions in pouring order; raise `Refused` where the scale can't."""
+    settings = known.settings
+    require("cup_g", cup_g or 0.0, 0.0, settings.scale_capacity_g)
+    require("batch_g", batch_g, settings.scale_step_g, settings.scale_capacity_g - (cup_g or 0.0))
+    return pouring_order(portions(mix.parts, batch_g, settings.scale_step_g), batch_g)
+
+
+async def start_pot(
+    session: Session, mix: Mix, batch_g: float, cup_g: float | None, like: str = ""
+) -> PotStarted:
+    """Put a cup on the scale: fix the portions, their order and their cans.
+
+    There is one scale: while a pot is under way that one is given, and no other is begun. `like`
+    is the pot whose composition `mix` repeats.
+    """
+    known = session.known
+    if pot := under_way(known):
+        return pot.started
+    parts = split(known, mix, batch_g, cup_g)
+    cans = tuple(can_for(known, part.paint, part.net_g) for part in parts)
+    number, settings = next_number(known, mix.job), known.settings
+    at_scale = settings.scale_step_g, cup_g, settings.way
+    stamp = session.stamp()
+    started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, *at_scale, like)
+    forms = (f"mix/{mix.id}/weigh", *([f"mix/pots/{like}/more"] if like else []))
+    forget = (*forms, READING, RESTART)
+    await session.keep(started, replace(settings_now(session), cup_g=cup_g), forget=forget)
+    session.hush()
+    return started
+
+
+def like_pot(pot: Pot) -> Mix:
+    """Give a pot as a recipe: parts as they were really poured."""
+    parts = tuple(Part(one.paint, one.net_g) for one in contents(pot.poured) if one.net_g)
+    started = pot.started
+    stamp = started.mix, started.at_s, started.device
+    return Mix(*stamp, started.job, started.name, parts)
+
+
+async def start_planned(session: Session) -> PotStarted | None:
+    """Put the next load on the scale; the way to `/mix/weigh` is short.
+
+    A pot that is under way is given back instead; None where nothing is planned.
+    """
+    known = session.known
+    if pot := under_way(known):
+        return pot.started
+    load = to_weigh_next(known)
+    if load is None:
+        return None
+    return await start_pot(session, load.mix, load.load_g, known.settings.cup_g)
+
+
+def stir_due(known: Known, pot: Pot) -> bool:
+    """Tell whether to ask if the cans are stirred: once a day, before the first pour."""
+    today, job = clock.day(clock.now_s()), pot.started.job
+    said = (e for e in known.of(CautionRead) if e.caution == STIR and e.job == job)
+    return not pot.last and all(entry.day != today for entry in said)
+
+
+async def said_stirred(session: Session, pot: Pot) -> None:
+    """Log that the cans were stirred today."""
+    day = clock.day(clock.now_s())
+    await session.keep(CautionRead(*session.stamp(), pot.started.job, STIR, day))

@@ -1,0 +1,153 @@
+"""Verbs of a weigh-out: log what was poured, put a wrong pour right, finish the pot."""
+
+from dataclasses import replace
+
+from core.errors import require
+from core.mixing.over_pour import Make
+from core.mixing.restart import Restart, offset_after_restart
+from core.mixing.weigh_out import poured_g
+from core.units import typed
+from mobile import clock
+from mobile.session.known import Known
+from mobile.session.pots import READING, RESTART, next_number, tipped_before
+from mobile.session.session import Session, Undo
+from mobile.store.entries import (
+    KeptOver,
+    MadeMore,
+    Poured,
+    ScaleRestarted,
+    Stirred,
+    TippedOut,
+    Undone,
+)
+from mobile.store.pot import Pot
+from mobile.store.records import Draft
+from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
+
+BOUNCE_S = 0.3  # a wet knuckle touches twice; nobody pours a part in that time
+
+
+def bounced(pot: Pot) -> bool:
+    """Tell whether a touch comes too soon after what was logged last to be meant."""
+    return 0 <= clock.now_s() - pot.at_s < BOUNCE_S
+
+
+async def on_the_mark(session: Session, pot: Pot) -> None:
+    """Log the pour under way as within its band."""
+    target = pot.target
+    if target is None:
+        return
+    can = pot.can(target.paint)
+    pour = Poured(*session.stamp(), pot.id, target.paint, can, target.net_g, None)
+    await session.keep(pour, forget=(READING,))
+    session.tell(weigh_words.poured(target.net_g), Undo(entries=(pour.id,)))
+
+
+def net_of(known: Known, pot: Pot, reads_g: float) -> float:
+    """Find what was poured by a reading; raise `Refused` for one that can't be."""
+    require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
+    return poured_g(pot.plan, pot.poured, reads_g)
+
+
+async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:
+    """Log what was really poured, from a typed reading."""
+    target = pot.target
+    if target is None:
+        return
+    net_g = net_of(session.known, pot, reads_g)
+    can = pot.can(target.paint)
+    pour = Poured(*session.stamp(), pot.id, target.paint, can, net_g, reads_g)
+    await session.keep(pour, forget=(READING,))
+    session.tell(weigh_words.poured(net_g), Undo(entries=(pour.id,)))
+
+
+async def make_more(session: Session, pot: Pot, make: Make) -> None:
+    """Answer an over-pour with a bigger batch."""
+    entry = MadeMore(*session.stamp(), pot.id, make.factor_ratio)
+    await session.keep(entry)
+    session.tell(weigh_words.made_more(make.total_g), Undo(entries=(entry.id,)))
+
+
+async def keep_over(session: Session, pot: Pot, paint: str) -> None:
+    """Answer an over-pour by leaving it."""
+    entry = KeptOver(*session.stamp(), pot.id, paint)
+    await session.keep(entry)
+    session.tell(weigh_words.KEPT_OVER, Undo(entries=(entry.id,)))
+
+
+async def tip_out(session: Session, pot: Pot) -> None:
+    """Give the pot up and put a new cup on the scale for the same batch."""
+    old = pot.started
+    tipped = TippedOut(*session.stamp(), pot.id)
+    number, again_id = next_number(session.known, old.job), session.stamp()[0]
+    again = replace(
+        old, id=again_id, at_s=tipped.at_s, device=tipped.device, number=number
+    )  # of the same instant: one act
+    await session.keep(tipped, again, forget=(READING,))
+    undo = Undo(entries=(tipped.id, again.id))
+    session.tell(weigh_words.tipped(old.number, pot.in_cup_g), undo)
+
+
+async def give_up(session: Session, pot: Pot) -> None:
+    """End a pot without a new one: all of it is waste; where nothing was poured there was none."""
+    if not pot.in_cup_g:
+        await session.keep(Undone(*session.stamp(), pot.id), forget=(READING, RESTART))
+        session.hush()
+        return
+    tipped = TippedOut(*session.stamp(), pot.id)
+    await session.keep(tipped, forget=(READING, RESTART))
+    session.tell(weigh_words.tipped(pot.started.number, pot.in_cup_g), Undo(entries=(tipped.id,)))
+
+
+def restart_of(known: Known, pot: Pot, reads_g: float) -> Restart:
+    """Find what a reading says after the scale went off; raise `Refused` for one that can't be."""
+    require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
+    return offset_after_restart(pot.plan, pot.poured, reads_g, pot.started.cup_g)
+
+
+async def scale_restarted(session: Session, pot: Pot, reads_g: float) -> Restart:
+    """Carry on after the scale went off; what was poured and not logged is found and logged."""
+    restart = restart_of(session.known, pot, reads_g)
+    entry = ScaleRestarted(*session.stamp(), pot.id, reads_g, restart.offset_g)
+    target = pot.target
+    pours: tuple[Poured, ...] = ()
+    if target and restart.missed_g:
+        same_instant = (session.stamp()[0], entry.at_s, entry.device)
+        can = pot.can(target.paint)
+        pours = (Poured(*same_instant, pot.id, target.paint, can, restart.missed_g, reads_g),)
+    await session.keep(entry, *pours, forget=(READING, RESTART))
+    undo = Undo(entries=(entry.id, *(pour.id for pour in pours)))
+    session.tell(weigh_words.restarted(restart.missed_g), undo)
+    return restart
+
+
+async def stirred(session: Session, pot: Pot) -> None:
+    """Finish a pot."""
+    entry = Stirred(*session.stamp(), pot.id)
+    await session.keep(entry, forget=(READING, RESTART))
+    session.tell(words.stirred(pot.started.number, pot.in_cup_g), Undo(entries=(entry.id,)))
+
+
+async def undo_last(session: Session, pot: Pot) -> None:
+    """Take back what was logged last in a weigh-out; in a new cup, that the old one was tipped."""
+    last = [entry.id for entry in pot.last]
+    if not last and (tipped := tipped_before(session.known, pot)):
+        last = [tipped.id, pot.id]
+    if not last:
+        return
+    taken = tuple(Undone(*session.stamp(), entry) for entry in last)
+    await session.keep(*taken, forget=(READING,))
+    session.hush()
+
+
+async def back_to_reading(session: Session, pot: Pot) -> None:
+    """Take a reading back that was too much; its digits stand on the keypad again."""
+    taken = tuple(Undone(*session.stamp(), entry.id) for entry in pot.last)
+    pour = next((entry for entry in pot.last if isinstance(entry, Poured)), None)
+    if pour is None or pour.reads_g is None:
+        await session.keep(*taken)
+        return
+    fields = (("reads", typed("reads_g", pour.reads_g)), ("fresh", "reads"))
+    await session.keep(*taken, Draft(*session.stamp(READING), fields))
+    session.hush()
