@@ -15,6 +15,7 @@ from mobile.session.from_cans import paint_of
 from mobile.session.job import settings_now
 from mobile.session.known import Known, found
 from mobile.session.rates import rate_of
+from mobile.session.scale import room_g
 from mobile.session.session import Session
 from mobile.session.walls import place_area_m2
 from mobile.store.records import Mix, Paint, ToolKeeps, Wetting
@@ -71,13 +72,17 @@ def amount_of(known: Known, mix: Mix) -> Amount:
     kit = Kit(cling_g=keeps_g(known, "cup")) if mix.kit else None
     held = hold_ups(known, mix) if patches else ()
     needed = need(coats, one.density_g_ml, held, kit if patches else None)
-    split = loads(needed.need_g, load_most_g(known)) if needed.need_g >= LEAST_G else None
+    split = (
+        loads(needed.need_g, load_most_g(known, one.density_g_ml))
+        if needed.need_g >= LEAST_G
+        else None
+    )
     return Amount(patches, rate, one, needed, split, tuple(stands_in))
 
 
-def load_most_g(known: Known) -> float:
-    """Give what the scale takes of paint, the cup on it known."""
-    return known.settings.scale_capacity_g - (known.settings.cup_g or 0.0)
+def load_most_g(known: Known, density_g_ml: float) -> float:
+    """Give what scale and bucket take of paint, the cup on the scale known."""
+    return room_g(known, density_g_ml)
 
 
 def patches_of(known: Known, mix: Mix) -> tuple[tuple[str, Patch], ...]:

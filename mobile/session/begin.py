@@ -2,14 +2,18 @@
 
 from dataclasses import replace
 
+from core.colours.look import light_of
 from core.errors import require
+from core.mixing.band import Looks, bands
 from core.mixing.portions import Portion, portions, pouring_order
 from core.mixing.pot import contents
+from core.paints.blend import ML_PER_L, blend
 from core.paints.recipe import Part
 from mobile import clock
 from mobile.session.cans import can_for
+from mobile.session.from_cans import paint_of
 from mobile.session.job import settings_now
-from mobile.session.known import Known
+from mobile.session.known import Known, found
 from mobile.session.pots import READING, RESTART, next_number, under_way
 from mobile.session.session import Session
 from mobile.session.to_weigh import to_weigh_next
@@ -28,6 +32,9 @@ def split(known: Known, mix: Mix, batch_g: float, cup_g: float | None) -> tuple[
     settings = known.settings
     require("cup_g", cup_g or 0.0, 0.0, settings.scale_capacity_g)
     require("batch_g", batch_g, settings.scale_step_g, settings.scale_capacity_g - (cup_g or 0.0))
+    if settings.bucket_l is not None and (density_g_ml := density_of(known, mix)):
+        bucket_g = settings.bucket_l * density_g_ml * ML_PER_L
+        require("bucket_g", batch_g, 0.0, bucket_g)
     return pouring_order(portions(mix.parts, batch_g, settings.scale_step_g), batch_g)
 
 
@@ -44,15 +51,57 @@ async def start_pot(
         return pot.started
     parts = split(known, mix, batch_g, cup_g)
     cans = tuple(can_for(known, part.paint, part.net_g) for part in parts)
-    number, settings = next_number(known, mix.job), known.settings
-    at_scale = settings.scale_step_g, cup_g, settings.way
-    stamp = session.stamp()
-    started = PotStarted(*stamp, mix.job, mix.id, mix.name, number, parts, cans, *at_scale, like)
+    settings = known.settings
+    started = PotStarted(
+        *session.stamp(),
+        job=mix.job,
+        mix=mix.id,
+        name=mix.name,
+        number=next_number(known, mix.job),
+        portions=parts,
+        cans=cans,
+        scale_step_g=settings.scale_step_g,
+        cup_g=cup_g,
+        way=settings.way,
+        like=like,
+        parts_band_ratio=bands_of(known, parts),
+        who=settings.who,
+        lots=lots_of(known, cans),
+    )
     forms = (f"mix/{mix.id}/weigh", *([f"mix/pots/{like}/more"] if like else []))
     forget = (*forms, READING, RESTART)
     await session.keep(started, replace(settings_now(session), cup_g=cup_g), forget=forget)
     session.hush()
     return started
+
+
+def bands_of(known: Known, parts: tuple[Portion, ...]) -> tuple[float, ...]:
+    """Give each part's band from what a slip does to the colour; none where a look is missing."""
+    looks = tuple(looks_of(known, part.paint) for part in parts)
+    reckoned = bands(parts, looks)
+    return reckoned.parts_ratio if reckoned.working else ()
+
+
+def looks_of(known: Known, paint_id: str) -> Looks | None:
+    """Give a paint's two looks as light; None where one is not known."""
+    paint = paint_of(known, paint_id)
+    if not (paint.day and paint.lamp):
+        return None
+    return Looks(light_of(paint.day), light_of(paint.lamp))
+
+
+def lots_of(known: Known, cans: tuple[str, ...]) -> tuple[str, ...]:
+    """Give the lot of each can, as its label has it."""
+    return tuple(can.lot if (can := found(known.cans, one)) else "" for one in cans)
+
+
+def density_of(known: Known, mix: Mix) -> float | None:
+    """Give the density of a mix; None where one of its paints has none."""
+    densities = [paint_of(known, part.paint).density_g_ml for part in mix.parts]
+    told = tuple(one for one in densities if one is not None)
+    if len(told) < len(densities):
+        return None
+    return blend(mix.parts, told, 1.0).density_g_ml
 
 
 def like_pot(pot: Pot) -> Mix:

@@ -70,12 +70,9 @@ async def name_job(session: Session, name: str) -> None:
     session.tell(words.named(after.name), None if made else Undo(things=(job,)))
 
 
-async def set_scale_and_rule(
-    session: Session, capacity_g: float, deducted_above_m2: float | None
-) -> None:
-    """Keep what the scale can carry, and the size above which the open job takes openings off."""
-    require("capacity_g", capacity_g, *CAPACITY_G)
-    settings = replace(settings_now(session), scale_capacity_g=capacity_g)
+async def set_who_and_rule(session: Session, who: str, deducted_above_m2: float | None) -> None:
+    """Keep who has this phone, and the size above which the open job takes openings off."""
+    settings = replace(settings_now(session), who=who.strip())
     job = session.known.job
     if job is None or deducted_above_m2 in {None, job.deducted_above_m2}:
         await session.keep(settings, forget=SETTINGS_FORMS)

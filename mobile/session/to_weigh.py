@@ -52,7 +52,7 @@ def next_load(known: Known, mix: Mix) -> Load | None:
     left_g = amount.loads.batch_g - sum(made)
     if left_g <= DONE_RATIO * amount.loads.batch_g:
         return None
-    rest = loads(left_g, load_most_g(known))
+    rest = loads(left_g, load_most_g(known, amount.blend.density_g_ml))
     return Load(mix, rest.load_g, len(made) + 1, len(made) + rest.loads_count)
 
 

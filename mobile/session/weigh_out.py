@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from core.errors import require
 from core.mixing.over_pour import Make
+from core.mixing.plan import CAN
 from core.mixing.restart import Restart, offset_after_restart
 from core.mixing.weigh_out import poured_g
 from core.units import typed
@@ -45,9 +46,12 @@ async def on_the_mark(session: Session, pot: Pot) -> None:
 
 
 def net_of(known: Known, pot: Pot, reads_g: float) -> float:
-    """Find what was poured by a reading; raise `Refused` for one that can't be."""
+    """Find what was poured by a reading; raise `Refused` for one that can't be.
+
+    A can on the scale reads less than nothing: its sign goes without saying.
+    """
     require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
-    return poured_g(pot.plan, pot.poured, reads_g)
+    return poured_g(pot.plan, pot.poured, -reads_g if pot.plan.way == CAN else reads_g)
 
 
 async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:

@@ -36,16 +36,11 @@ JOBS, DEMO_MORE, AWAY = "Other jobs", "invented: Moth Cellar", "put away"
 WHOLE, NOT_WHOLE = "Works without a signal.", "Not all of the app is on this phone yet."
 RING, RING_MORE = "Bell", "when a coat is ready"
 ON, OFF = "On", "Off"
-LOOK, UNITS, TEXT, SCALE_STEP, CAPACITY, RULE = (
-    *("Look", "Units", "Text size", "The scale's step", "The scale's capacity"),
-    "Openings come off above",
-)
-WEIGHING = "Weighing out"
-WEIGHINGS = (("total", "Running total"), ("each", "Tare each part"), ("can", "Can on the scale"))
+LOOK, UNITS, TEXT, RULE = "Look", "Units", "Text size", "Openings come off above"
+WHO = "Who has this phone"
 LOOKS = (("dark", "Dark"), ("dim", "Dim"), ("light", "Light"))
 SYSTEMS = (("metric", "Metric"), ("us", "US"))
 TEXTS = (("1.0", "100\xa0%"), ("1.25", "125\xa0%"), ("1.5", "150\xa0%"), ("2.0", "200\xa0%"))
-STEPS_G = (("0.01", "0.01 g"), ("0.1", "0.1 g"), ("1.0", "1 g"))
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 BELLS = (("on", ON), ("off", OFF))

@@ -9,6 +9,9 @@ from mobile.words.grams import first_up, grams, listed, money
 # At the scale
 LEAVE, WENT_OFF, ON_THE_MARK, SCALE_READS = "Leave", "Scale went off", "On the mark", "Scale reads"
 TARED = "tared to zero: it should read"
+CAN_TARED = "the can on the scale, tared: it should read"
+MINUS = "\u2212"
+SPURTS = "Pour in spurts: after a tare a scale swallows slow drops."
 SHOULD_READ, THE_SCALE_READS, ALL_STIRRED = (
     "the scale should read",
     "the scale reads",
@@ -58,6 +61,10 @@ def refused(refusal: Refused, show: Show) -> str:
         "reads_g": f"The scale takes {high} at most. Read again."
         if above
         else f"Less than before: {low} were on the scale. Read again, or it went off.",
+    }
+    sentences |= {
+        "bucket_g": f"The bucket takes {high}. Weigh it in more than one pot.",
+        "can_reads_g": "Less than before: more had left the can. Read again, or it was tared.",
     }
     if refusal.name == "batch_g" and not above:
         return trouble.refused(refusal, show)

@@ -96,13 +96,13 @@ def test_how_much_of_everything_by_paint_mix_and_step() -> None:
     asyncio.run(story())
 
 
-@pytest.mark.parametrize(("kept", "name"), [(True, "each"), (False, "total")])
-def test_parts_are_weighed_by_running_total_or_each_tared(kept: bool, name: str) -> None:
+@pytest.mark.parametrize("way", ["total", "each", "can"])
+def test_parts_are_weighed_in_one_of_three_ways(way: str) -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
-        screen = OnPlace(session, JobPlace, "/job/settings")
-        await tap(screen, f"choose {name}")
-        assert (session.known.settings.way == "each") is kept
+        screen = OnPlace(session, JobPlace, "/job/scale")
+        await tap(screen, f"choose {way}")
+        assert session.known.settings.way == way
 
     asyncio.run(story())
 

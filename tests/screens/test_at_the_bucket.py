@@ -1,62 +1,119 @@
-"""What is read at the bucket is large: 26 dp is about 20 arc minutes at an arm's length."""
+"""At the bucket: ways of weighing, bands from looks, the check weight, buckets."""
 
-import flet as ft
+import asyncio
+from dataclasses import replace
+
 import pytest
 
-from mobile import theme as t
-from mobile.parts.figure import LEAST, figure_size
-from mobile.screens.cans.place import CansPlace
-from mobile.session.view import View
-from tests.screens.mix_place import at_orange, keys, on_mix, run
-from tests.screens.seen import OnPlace, controls, tap
-from tests.session.ember import ember
-
-READ_DP = 26.0
-VIEWS = (View(width=320.0, height=640.0), View(width=412.0, height=915.0), View(width=1280.0))
-
-
-def sizes(screen: OnPlace) -> dict[str, float]:
-    """Give the size of each text on the screen, dp."""
-    found: dict[str, float] = {}
-    for one in controls(screen):
-        if isinstance(one, ft.Text) and one.style and one.style.size:
-            found[one.value.replace("\xa0", " ")] = float(one.style.size)
-    return found
+from core.errors import Refused
+from mobile.screens.job.place import JobPlace
+from mobile.screens.mix.place import MixPlace
+from mobile.session.amounts import amount_of
+from mobile.session.begin import split, start_pot
+from mobile.session.pots import under_way
+from mobile.session.scale import check_scale, error_g, part_suffers
+from mobile.session.session import Session
+from mobile.session.weigh_out import on_the_mark, scale_reads
+from mobile.store.pot import Pot
+from mobile.words import weigh_out as words
+from tests.screens.seen import OnPlace, tap, write
+from tests.screens.seen import words as said
+from tests.session import moth_cellar as job
 
 
-def too_small(screen: OnPlace, *facts: str) -> dict[str, float]:
-    """Name the facts that nobody reads at the bucket."""
-    read = sizes(screen)
-    return {fact: read[fact] for fact in facts if read[fact] < READ_DP}
+def now(session: Session) -> Pot:
+    """Give the pot on the scale."""
+    pot = under_way(session.known)
+    assert pot is not None
+    return pot
 
 
-@pytest.mark.parametrize("view", VIEWS, ids=lambda view: f"{view.width:.0f}")
-def test_facts_of_a_weigh_out_are_read_at_the_bucket(view: View) -> None:
+async def at_ember(way: str = "total") -> Session:
+    """Give the demo job with ember wing on the scale."""
+    session = await job.at_moth_cellar()
+    await session.keep(replace(session.known.settings, way=way, who="Ro"))
+    await start_pot(session, job.mix(session.known, "ember wing"), 232.0, None)
+    session.hush()
+    return session
+
+
+def test_the_can_on_the_scale_reads_less_than_nothing_and_serves_can_and_cup() -> None:
     async def story() -> None:
-        session = ember()
-        await at_orange(session)
-        screen = on_mix(session, "weigh", view)
-        assert too_small(screen, "Part 2 of 3", "fluorescent orange", "band 76.7 to 77.9 g") == {}
-        await tap(screen, "reads")
-        await keys(screen, "81.9")
-        facts = ("Part 2 of 3", "fluorescent orange", "4.6 g over", "not 77.3")
-        assert too_small(screen, *facts) == {}
-        await tap(screen, "use")
-        assert too_small(screen, "4.6 g over", "Tip it out, start again") == {}
+        session = await at_ember("can")
+        screen = OnPlace(session, MixPlace, "/mix/weigh")
+        seen = said(screen)
+        assert f"{words.MINUS}19.3 g" in seen
+        assert words.CAN_TARED in seen
+        assert words.SPURTS not in seen  # 19.3 g is no small part at 0.1 g
+        await on_the_mark(session, now(session))
+        assert now(session).target is not None
+        await scale_reads(session, now(session), 57.8)  # typed without its sign
+        pot = now(session)
+        assert [pour.net_g for pour in pot.poured] == pytest.approx([19.3, 57.8])
+        assert pot.target is not None
+        assert pot.target.reads_g == pytest.approx(-154.7)
+        with pytest.raises(Refused):
+            await scale_reads(session, pot, 9000.0)
 
-    run(story())
+    asyncio.run(story())
 
 
-def test_what_is_left_in_a_can_is_read_at_the_scale() -> None:
+def test_small_parts_are_warned_of_slow_drops_after_a_tare() -> None:
     async def story() -> None:
-        screen = OnPlace(ember(), CansPlace, "/cans/pick")
-        await tap(screen, "can 7")
-        await keys(screen, "200.7")
-        assert too_small(screen, "fluorescent orange", "144.1 g left") == {}
+        session = await job.at_moth_cellar()
+        await session.keep(replace(session.known.settings, way="each"))
+        await start_pot(session, job.mix(session.known, "dusk violet"), 66.0, None)
+        assert words.SPURTS in said(OnPlace(session, MixPlace, "/mix/weigh"))
 
-    run(story())
+    asyncio.run(story())
 
 
-@pytest.mark.parametrize("reads", ["0.4", "77.3", "258.4", "4999.9"])
-def test_what_the_scale_should_read_is_large_on_any_phone(reads: str) -> None:
-    assert figure_size(reads, "g", 320.0 - 2 * t.MARGIN, t.READS) >= LEAST
+def test_a_band_comes_from_what_a_slip_does_to_the_colour_where_all_looks_are_known() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        await start_pot(session, job.mix(session.known, "base"), 4484.0, None)
+        ratios = now(session).plan.parts_band_ratio
+        assert len(ratios) == 2
+        assert all(0 < ratio <= 0.05 for ratio in ratios)
+        ember = await at_ember()
+        assert now(ember).plan.parts_band_ratio == ()  # clear medium has no look: 1 %
+        assert now(ember).started.who == "Ro"
+
+    asyncio.run(story())
+
+
+def test_a_bucket_splits_loads_and_refuses_what_it_cant_hold() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        base = job.mix(session.known, "base")
+        before = amount_of(session.known, base).loads
+        assert before is not None
+        assert before.loads_count == 2
+        await session.keep(replace(session.known.settings, bucket_l=2.5))
+        after = amount_of(session.known, base).loads
+        assert after is not None
+        assert after.loads_count == 4  # 7.566 L in buckets of 2.5 L
+        with pytest.raises(Refused) as refusal:
+            split(session.known, base, 4484.0, None)
+        assert refusal.value.name == "bucket_g"
+
+    asyncio.run(story())
+
+
+def test_the_check_weight_is_kept_and_warns_of_parts_that_suffer() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        assert not error_g(session.known)
+        screen = OnPlace(session, JobPlace, "/job/check")
+        await write(screen, "mass", "200")
+        await write(screen, "shows", "199.4")
+        assert "The scale shows 0.6 g too little." in said(screen)
+        await tap(screen, "keep")
+        assert error_g(session.known) == pytest.approx(-0.6)
+        assert part_suffers(session.known, 19.3)
+        assert not part_suffers(session.known, 154.7)
+        assert session.known.settings.check_g == pytest.approx(200.0)
+        await check_scale(session, 200.0, 200.1)
+        assert not error_g(session.known)  # the last digit
+
+    asyncio.run(story())

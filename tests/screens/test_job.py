@@ -42,8 +42,9 @@ def test_a_job_is_named_and_renamed() -> None:
 def test_settings_that_keep_the_rule_do_not_speak_of_it() -> None:
     async def story() -> None:
         session, screen = await begun("/job/settings")
-        await write(screen, "capacity", "3000")
+        await write(screen, "who", "Ro")
         await tap(screen, "keep")
+        assert session.known.settings.who == "Ro"
         assert session.shown.told is not None
         assert session.shown.told.said == words.SETTINGS_KEPT
 
@@ -78,9 +79,14 @@ def test_settings_are_kept_at_a_tap_and_typed_ones_when_asked() -> None:
             assert getattr(session.known.settings, key) == value
         await tap(screen, "choose 1.5")
         assert session.known.settings.text_ratio == pytest.approx(1.5)
+        screen = OnPlace(session, JobPlace, "/job/scale")
+        await tap(screen, "choose 1.0")
+        assert session.known.settings.scale_step_g == pytest.approx(1.0)
         await write(screen, "capacity", "2000")
+        await write(screen, "bucket", "2.5")
         await tap(screen, "keep")
-        assert session.known.settings.scale_capacity_g == pytest.approx(2000.0)
+        settings = session.known.settings
+        assert (settings.scale_capacity_g, settings.bucket_l) == pytest.approx((2000.0, 2.5))
 
     asyncio.run(story())
 

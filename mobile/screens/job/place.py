@@ -5,11 +5,13 @@ from collections.abc import Callable
 import flet as ft
 
 from core.coats.schedule import PlannedStep
+from mobile.screens.job.check import CheckScreen
 from mobile.screens.job.files import Files
 from mobile.screens.job.home import Home
 from mobile.screens.job.how_much import HowMuch
 from mobile.screens.job.jobs import Jobs, NameScreen
 from mobile.screens.job.ready_made import ReadyMadeSchedules
+from mobile.screens.job.scale import ScaleScreen
 from mobile.screens.job.settings import SettingsScreen
 from mobile.screens.job.step import StepScreen
 from mobile.screens.job.tools import ToolsScreen
@@ -18,6 +20,8 @@ from mobile.session.known import Known
 
 DRAWERS: dict[str, Callable[..., ft.Control]] = {
     "settings": SettingsScreen,
+    "scale": ScaleScreen,
+    "check": CheckScreen,
     "tools": ToolsScreen,
     "how-much": HowMuch,
     "jobs": Jobs,

@@ -20,7 +20,7 @@ from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.session.view import View, use_view
 from mobile.store.records import Settings
-from mobile.words import amounts, places
+from mobile.words import amounts, places, scale
 from mobile.words import job as words
 
 Choose = Callable[[Settings], Awaitable[None]]
@@ -31,20 +31,19 @@ Choice = tuple[str, tuple[tuple[str, str], ...], str, Callable[[str], Any]]
 class SettingsForm:
     """What has been typed, untouched; choices are kept at once."""
 
-    capacity: str = ""
     rule: str = ""
+    who: str = ""
 
 
 def form_of(known: Known, view: View) -> SettingsForm:
     """Write the typed settings as one would type them."""
-    capacity = view.typed("capacity_g", known.settings.scale_capacity_g)
     rule_m2 = known.job.deducted_above_m2 if known.job else None
-    return SettingsForm(capacity, view.typed("deducted_above_m2", rule_m2))
+    return SettingsForm(view.typed("deducted_above_m2", rule_m2), known.settings.who)
 
 
 @ft.component
 def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
-    """Choose look, units, text size, bell; type what the scale can do and the rule."""
+    """Choose look, units, text size, bell; type who has the phone and the rule."""
     session, view = use_session(), use_view()
     form, edit, _ = use_form(f"job/settings/{known.settings.units}", form_of(known, view))
     settings = known.settings
@@ -54,12 +53,11 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
 
     async def keep() -> None:
         try:
-            capacity_g = view.read("capacity_g", edit.now.capacity)
             rule_m2 = view.read("deducted_above_m2", edit.now.rule) if known.job else None
         except Refused as refusal:
             session.refuse(refusal)
             return
-        verb = verbs.set_scale_and_rule(session, capacity_g, rule_m2)
+        verb = verbs.set_who_and_rule(session, edit.now.who, rule_m2)
         await session.attempt(verb, then=lambda _: go(places.JOB))
 
     def typed(name: str, text: str) -> None:
@@ -69,11 +67,12 @@ def SettingsScreen(known: Known, *, key: str | None = None) -> ft.Control:
     rows: list[ft.Control] = [header(words.SETTINGS, "", back)]
     for title, options, chosen, do in choices(session, settings, choose):
         rows += [t.say(title, t.SMALL, t.SOFT), segmented(options, chosen, do, view.text_ratio)]
-    fields = [field(view, "capacity", words.CAPACITY, "capacity_g", form.capacity)]
+    fields = [Field("who", words.WHO, form.who, number=False)]
     if known.job:
         fields.append(field(view, "rule", words.RULE, "deducted_above_m2", form.rule))
     tools = Action(amounts.TOOLS_KEEP, lambda: go(places.JOB, "tools"), key="tools")
-    rows += [Fields(tuple(fields), typed), second_button(tools)]
+    at_scale = Action(scale.TITLE, lambda: go(places.JOB, "scale"), scale.MORE, "scale")
+    rows += [Fields(tuple(fields), typed), second_button(at_scale), second_button(tools)]
     return screen(rows, [main_button(Action(places.KEEP, keep, key="keep"))])
 
 
@@ -103,18 +102,6 @@ def choices(session: Session, settings: Settings, choose: Choose) -> tuple[Choic
             words.BELLS,
             bell(settings.bell),
             lambda k: choose(replace(verbs.settings_now(session), bell=k == "on")),
-        ),
-        (
-            words.WEIGHING,
-            words.WEIGHINGS,
-            settings.way,
-            lambda k: choose(replace(verbs.settings_now(session), way=k)),
-        ),
-        (
-            words.SCALE_STEP,
-            words.STEPS_G,
-            str(settings.scale_step_g),
-            lambda k: choose(replace(verbs.settings_now(session), scale_step_g=float(k))),
         ),
     )
 

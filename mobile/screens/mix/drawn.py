@@ -10,8 +10,10 @@ from mobile.session.cup import tops_ratio
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
 from mobile.store.pot import Pot
+from mobile.words import grams as in_grams
 from mobile.words import looks
 from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
 
 LABEL_MOST = 8  # letters beside the cup
 State = Literal["in", "pour now", "to come"]
@@ -71,3 +73,9 @@ def face(one: FromCan) -> tuple[CanFace, str] | None:
     number = one.now.can.number
     said = looks.two_lights(words.can_of(number, one.paint.name), one.paint.day, one.paint.lamp)
     return CanFace(number, one.paint.day, one.now.level_ratio), said
+
+
+def reads_said(reads_g: float, pot: Pot) -> str:
+    """Write a reading as the scale shows it; that of a can is less than nothing."""
+    said = in_grams.scale(abs(reads_g), pot.plan.scale_step_g)
+    return f"{weigh_words.MINUS}{said}" if reads_g < 0 else said

@@ -2,6 +2,7 @@
 
 import flet as ft
 
+from core.mixing.plan import CAN
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import Target
 from mobile import theme as t
@@ -29,13 +30,15 @@ from mobile.words import grams as in_grams
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
+SIGNS = {CAN: weigh_words.MINUS}
+
 
 @ft.component
 def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None) -> ft.Control:
     """Take a reading; what follows from it is said with each digit."""
     view, session, touch = use_view(), use_session(), use_touch(pot)
     step_g = pot.plan.scale_step_g
-    should = in_grams.scale(target.reads_g, step_g)
+    should, sign = in_grams.scale(abs(target.reads_g), step_g), SIGNS.get(pot.plan.way, "")
     figures, press = use_typing(READING, (("reads", should),))
     text = figures.of("reads").text
     said = verdict(known, pot, target, text, view)
@@ -51,10 +54,8 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         await session.drafts.flush()
         go(places.MIX, "weigh")
 
-    reading = Reading(
-        target.reads_g, target.low_g, target.high_g, said.reads_g, one.paint.day, should
-    )
-    figure = BigFigure(text, "g", inside(view), figure_most(view), True)
+    reading = reading_of(target, said, one.paint.day, should)
+    figure = BigFigure(f"{sign}{text}", "g", inside(view), figure_most(view), True)
     line = verdict_line(said, should if said.sign in {"up", "down"} else "")
     gauge = OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view))
     paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
@@ -73,6 +74,12 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         view.text_ratio,
     )
     return screen(rows, [keypad])
+
+
+def reading_of(target: Target, said: Verdict, color: str, should: str) -> Reading:
+    """Give what the gauge shows; of a can on the scale all is less than nothing, and drawn so."""
+    low_g, high_g = sorted((abs(target.low_g), abs(target.high_g)))
+    return Reading(abs(target.reads_g), low_g, high_g, said.reads_g, color, should)
 
 
 def verdict_line(said: Verdict, should: str) -> ft.Control:

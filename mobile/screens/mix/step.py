@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import flet as ft
 
-from core.mixing.plan import TOTAL
+from core.mixing.least import least_part_g
+from core.mixing.plan import CAN, EACH, TOTAL
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import Target
 from mobile import theme as t
@@ -22,7 +23,7 @@ from mobile.screens.mix.at_scale import (
     poured_from,
     undo_words,
 )
-from mobile.screens.mix.drawn import layers
+from mobile.screens.mix.drawn import layers, reads_said
 from mobile.screens.mix.laid_out import laid_out
 from mobile.screens.mix.room import (
     block_high,
@@ -46,6 +47,11 @@ from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
 STRETCH = ft.CrossAxisAlignment.STRETCH
+SAID = {
+    TOTAL: weigh_words.SHOULD_READ,
+    EACH: weigh_words.TARED,
+    CAN: weigh_words.CAN_TARED,
+}
 
 
 @ft.component
@@ -56,7 +62,7 @@ def WeighStep(
     view, session, touch = use_view(), use_session(), use_touch(pot)
     one = from_can(known, Portion(target.paint, target.net_g), pot.can(target.paint))
     use_how(how(one, target, view) if how_up else None)
-    reads = in_grams.scale(target.reads_g, pot.plan.scale_step_g)
+    reads = reads_said(target.reads_g, pot)
 
     async def hit() -> None:
         await touch(lambda: on_the_mark(session, pot), None)
@@ -86,7 +92,7 @@ def WeighStep(
 
 def should_read(pot: Pot) -> ft.Control:
     """Say what the figure is; *How?* beside it."""
-    words_said = weigh_words.TARED if pot.plan.way != TOTAL else weigh_words.SHOULD_READ
+    words_said = SAID[pot.plan.way]
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     return ft.Row([grow(t.say(words_said, t.NAME, t.SOFT)), why], spacing=12)
 
@@ -94,10 +100,12 @@ def should_read(pot: Pot) -> ft.Control:
 def band(pot: Pot, target: Target, offered: Action | None, view: View) -> ft.Control:
     """Say the band, and offer what stands beside it."""
     step_g = pot.plan.scale_step_g
-    limits = weigh_words.band(
-        in_grams.scale(target.low_g, step_g), in_grams.scale(target.high_g, step_g)
-    )
-    said = t.say(in_grams.unbroken(limits), t.FACT)
+    low, high = sorted((target.low_g, target.high_g), key=abs)
+    limits = weigh_words.band(reads_said(low, pot), reads_said(high, pot))
+    said: ft.Control = t.say(in_grams.unbroken(limits), t.FACT)
+    if pot.plan.way != TOTAL and target.net_g < least_part_g(step_g):
+        drops = t.say(weigh_words.SPURTS, t.SMALL, t.SOFT)
+        said = ft.Column([said, drops], spacing=2, tight=True)
     button = [outline_button(offered)] if offered else []
     if narrow(view):
         return ft.Column([said, *button], spacing=t.GAP, tight=True)
