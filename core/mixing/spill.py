@@ -13,9 +13,10 @@ EVENLY = "lost evenly, as stirred: this project"
 
 @dataclass(frozen=True, slots=True)
 class Spilt:
-    """What is left of each paint, and how much went over."""
+    """What is left of each paint, what went over, and how much in all."""
 
     left: tuple[Portion, ...]
+    lost: tuple[Portion, ...]
     lost_g: float
     left_ratio: float
     working: Working
@@ -52,4 +53,5 @@ def spilt(poured: tuple[Pour, ...], left_g: float) -> Spilt:
         step("left_ratio", "{left_g} ÷ {in_cup_g}", ratio, EVENLY, **inputs),
         step("lost_g", "{in_cup_g} − {left_g}", whole_g - left_g, EVENLY, **inputs),
     )
-    return Spilt(left, whole_g - left_g, ratio, working)
+    lost = tuple(Portion(one.paint, one.net_g * (1 - ratio)) for one in before)
+    return Spilt(left, lost, whole_g - left_g, ratio, working)

@@ -5,9 +5,10 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from core.mixing.over_pour import Answers, answers
-from core.mixing.plan import Plan, Pour
+from core.mixing.plan import DUST_G, Plan, Pour
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
+from core.mixing.stray import UNSEEN_RATIO
 from core.mixing.weigh_out import OverPour, Target, next_pour, over
 from mobile.store.entries import (
     AimChanged,
@@ -83,6 +84,16 @@ class Pot:
         share = self.left_g / self.in_cup_g if self.in_cup_g else 0.0
         whole = contents((*self.poured, *self.strays))
         return tuple(Portion(one.paint, one.net_g * share) for one in whole)
+
+    @property
+    def stray_g(self) -> float:
+        """What is in of wrong cans that nobody has answered for."""
+        return sum(pour.net_g for pour in self.strays if pour.paint not in self.kept)
+
+    @property
+    def strays_show(self) -> bool:
+        """Whether that is so much of the batch that an eye sees it."""
+        return self.stray_g > UNSEEN_RATIO * (self.batch_g + self.stray_g) + DUST_G
 
     @property
     def batch_g(self) -> float:

@@ -108,7 +108,7 @@ def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
         border_radius=t.HOW_RADIUS,
         padding=ft.Padding(6, 8, 6, 4),
     )
-    if view.text_ratio >= t.STACKED_FROM:
+    if view.text_ratio >= t.STACKED_FROM or not one.cup:
         under: ft.Control = said
     else:
         under = ft.Row([cup, grow(said)], spacing=14)

@@ -1,10 +1,13 @@
 """*Mix*: from the address to its screen."""
 
+from collections.abc import Callable
+
 import flet as ft
 
 from mobile import theme as t
 from mobile.screens.mix.all_in import AllIn
 from mobile.screens.mix.amount import AmountScreen
+from mobile.screens.mix.knocked_over import KnockedOver
 from mobile.screens.mix.mixes import Mixes
 from mobile.screens.mix.over import TooMuch
 from mobile.screens.mix.pot import PotScreen
@@ -14,6 +17,8 @@ from mobile.screens.mix.restart import ScaleWentOff
 from mobile.screens.mix.room import narrowed
 from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
+from mobile.screens.mix.stray import StrayAnswers
+from mobile.screens.mix.wrong_can import WrongCan
 from mobile.session.address import HOW, NEW, with_sheet
 from mobile.session.begin import like_pot
 from mobile.session.known import Known, found
@@ -21,6 +26,11 @@ from mobile.session.pots import pot_by, under_way
 from mobile.session.view import VIEW, use_view
 from mobile.store.pot import Pot
 
+MISHAPS: dict[str, Callable[..., ft.Control]] = {
+    "scale": ScaleWentOff,
+    "wrong": WrongCan,
+    "spilt": KnockedOver,
+}
 CENTER, STRETCH = ft.MainAxisAlignment.CENTER, ft.CrossAxisAlignment.STRETCH
 
 
@@ -68,10 +78,12 @@ def recipes(known: Known, head: str, rest: str, how: bool) -> ft.Control:
 def weigh_out(known: Known, pot: Pot, rest: str, how: bool) -> ft.Control:
     """Show where a weigh-out stands: its pot says it, not the address."""
     logged = f"{pot.id} {pot.last[-1].id if pot.last else ''}"
-    if rest == "scale":
-        return ScaleWentOff(known, pot, key=f"scale {logged}")
+    if rest in MISHAPS:
+        return MISHAPS[rest](known, pot, key=f"{rest} {logged}")
     if pot.over:
         return TooMuch(known, pot, pot.over, HOW if how else rest, key=f"over {logged}")
+    if pot.strays_show:
+        return StrayAnswers(known, pot, how, key=f"stray {logged}")
     return pouring(known, pot, rest, how)
 
 

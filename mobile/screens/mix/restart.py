@@ -10,6 +10,7 @@ from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import back_corner, large
+from mobile.screens.mix.mishap import which_mishap
 from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.screens.mix.verdict import Verdict, concluded
 from mobile.session.address import go
@@ -50,6 +51,7 @@ def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Contro
     asked = [t.say(weigh_words.PUT_BACK, t.HEADING), figure, conclusion(said)]
     rows: list[ft.Control] = [
         back_corner(title, back, view),
+        which_mishap("scale", view),
         *(reversed(asked) if large(view) else asked),
     ]
     if pot.started.cup_g is not None:  # else it would say to tare, and lose count

@@ -1,0 +1,81 @@
+"""The wrong can was poured: which paint went in, and how much."""
+
+from functools import partial
+
+import flet as ft
+
+from core.errors import Refused
+from mobile import theme as t
+from mobile.parts.buttons import outline_button
+from mobile.parts.figure import BigFigure
+from mobile.parts.page import screen
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.at_scale import back_corner
+from mobile.screens.mix.mishap import keys, reads_of, which_mishap
+from mobile.screens.mix.room import figure_most, inside
+from mobile.session.address import go
+from mobile.session.from_cans import paint_of
+from mobile.session.known import Known
+from mobile.session.mishaps import WRONG, other_paints, wrong_can
+from mobile.session.session import use_session
+from mobile.session.touch import use_touch
+from mobile.session.typing import use_typing
+from mobile.session.view import View, use_view
+from mobile.session.weigh_out import net_of
+from mobile.store.pot import Pot
+from mobile.words import mishaps as words
+from mobile.words import places
+
+
+@ft.component
+def WrongCan(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control:
+    """Ask which paint went in, and what the scale reads now."""
+    view, session, touch = use_view(), use_session(), use_touch(pot)
+    figures, press = use_typing(WRONG, (("reads", ""),))
+    paint, choose = ft.use_state("")
+    text = figures.of("reads").text
+
+    async def log() -> None:
+        reads_g = reads_of(press.now.of("reads").text, view)
+        if reads_g is not None and paint:
+            done = partial(wrong_can, session, pot, paint, reads_g)
+            await touch(done, lambda: go(places.MIX, "weigh"))
+
+    said = went_in(known, pot, paint, text, view)
+    rows: list[ft.Control] = [
+        back_corner(t.say(words.WRONG, t.FACT), lambda: go(places.MIX, "weigh"), view),
+        which_mishap("wrong", view),
+        paints(known, pot, paint, choose),
+    ]
+    if not paint:
+        return screen(rows)
+    rows += [
+        t.say(words.READS_NOW, t.NAME),
+        BigFigure(text, "g", inside(view), figure_most(view), True),
+        t.say(said or words.TYPE_READING, t.NAME),
+    ]
+    action = Action(words.LOG, log if said else None, key="use")
+    return screen(rows, [keys(action, partial(press, "reads"), text, view)])
+
+
+def paints(known: Known, pot: Pot, chosen: str, choose: "ft.StateSetter[str]") -> ft.Control:
+    """Offer the paints that it may have been; once one is chosen, that one."""
+    if chosen:
+        other = outline_button(Action(words.ANOTHER, lambda: choose(""), key="another"))
+        name = t.say(paint_of(known, chosen).name, t.FACT)
+        return ft.Row([grow(name), other], spacing=t.GAP)
+    offered: list[ft.Control] = [
+        outline_button(Action(one.name, partial(choose, one.id), key=f"paint {one.name}"))
+        for one in other_paints(known, pot)
+    ]
+    buttons = ft.Row(offered, spacing=t.GAP, run_spacing=t.GAP, wrap=True)
+    return ft.Column([t.say(words.WHICH, t.NAME), buttons], spacing=t.GAP, tight=True)
+
+
+def went_in(known: Known, pot: Pot, paint: str, text: str, view: View) -> str:
+    """Say how much went in by what is typed; "" where that can't be."""
+    try:
+        net_g = net_of(known, pot, view.read("reads_g", text))
+    except Refused:
+        return ""
+    return words.so_much(net_g, paint_of(known, paint).name) if paint and net_g else ""

@@ -1,0 +1,105 @@
+"""Verbs of what goes wrong at the scale besides too much: the wrong can, a cup knocked over."""
+
+from core.errors import Refused, require
+from core.mixing.plan import TOTAL, targets_g
+from core.mixing.portions import Portion
+from core.mixing.scale import shown_g
+from core.mixing.spill import Spilt as Left
+from core.mixing.spill import spilt
+from core.mixing.stray import Stray, stray
+from mobile.session.cans import can_for
+from mobile.session.known import Known
+from mobile.session.pots import READING, RESTART
+from mobile.session.scale import room_g
+from mobile.session.session import Session, Undo
+from mobile.session.weigh_out import net_of
+from mobile.store.entries import AimChanged, MadeMore, Poured, Spilt, StrayPoured
+from mobile.store.pot import SPILT, Pot
+from mobile.store.records import Paint
+from mobile.words import mishaps as words
+
+WRONG, OVER = "weigh/wrong", "weigh/spilt"  # drafts: what the scale read then
+FORMS = (READING, RESTART, WRONG, OVER)
+
+
+def other_paints(known: Known, pot: Pot) -> tuple[Paint, ...]:
+    """Give the paints that a wrong can may have held: all but that of the part under way.
+
+    Those that have a can stand first.
+    """
+    target = pot.target
+    stocked = {can.paint for can in known.cans if not can.gone}
+    others = [paint for paint in known.paints if target is None or paint.id != target.paint]
+    return tuple(sorted(others, key=lambda paint: paint.id not in stocked))
+
+
+async def wrong_can(session: Session, pot: Pot, paint: str, reads_g: float) -> None:
+    """Log what went in of another can; one that is in the recipe is a pour of its part."""
+    known = session.known
+    net_g = net_of(known, pot, reads_g)
+    require("stray_g", net_g, pot.plan.scale_step_g, reads_g)
+    can = can_for(known, paint, net_g)
+    stamp = session.stamp()
+    entry: Poured | StrayPoured = StrayPoured(*stamp, pot.id, paint, can, net_g)
+    if any(portion.paint == paint for portion in pot.plan.portions):
+        entry = Poured(*stamp, pot.id, paint, pot.can(paint), net_g, reads_g)
+    await session.keep(entry, forget=FORMS)
+    session.tell(words.logged(net_g), Undo(entries=(entry.id,)))
+
+
+def saved(known: Known, pot: Pot) -> Stray:
+    """Find what can be saved of a pot with a stray in it."""
+    return stray(pot.plan, pot.poured, pot.stray_g, room_g(known))
+
+
+async def hide_stray(session: Session, pot: Pot) -> None:
+    """Make the batch so big that nobody sees the stray."""
+    found = saved(session.known, pot)
+    entry = MadeMore(*session.stamp(), pot.id, found.factor_ratio)
+    await session.keep(entry)
+    session.tell(words.hidden(found.hidden_g), Undo(entries=(entry.id,)))
+
+
+def left_of(pot: Pot, reads_g: float) -> Left:
+    """Find what is left in a cup that was knocked over, from what the scale shows with it back.
+
+    Where the scale counts up from part to part it shows the rest as it would the whole; else the
+    cup's own weight is taken off by the person, or by a tare.
+    """
+    off_g = pot.plan.offset_g - sum(pour.net_g for pour in pot.strays)
+    left_g = reads_g - off_g if pot.plan.way == TOTAL else reads_g
+    if left_g > pot.in_cup_g:
+        raise Refused("left_g", left_g, 0.0, pot.in_cup_g)
+    return spilt((*pot.poured, *pot.strays), max(left_g, 0.0))
+
+
+async def pour_again(session: Session, pot: Pot, reads_g: float) -> None:
+    """Keep the batch as planned: what went over is poured again."""
+    found = left_of(pot, reads_g)
+    entry = Spilt(*session.stamp(), pot.id, pot.in_cup_g - found.lost_g)
+    await session.keep(entry, forget=FORMS)
+    session.tell(words.gone(found.lost_g), Undo(entries=(entry.id,)))
+
+
+def smaller(pot: Pot, found: Left) -> tuple[Portion, ...]:
+    """Give the portions of a pot that only as much is made of as the spill left; none if too few.
+
+    What is in stays as it is; each part is as much smaller as the spill made what is in.
+    """
+    step_g = pot.plan.scale_step_g
+    wanted = targets_g(pot.plan)
+    parts = tuple(
+        Portion(one.paint, shown_g(want_g * found.left_ratio, step_g))
+        for one, want_g in zip(pot.plan.portions, wanted, strict=True)
+    )
+    return parts if all(part.net_g >= step_g for part in parts) else ()
+
+
+async def make_smaller(session: Session, pot: Pot, reads_g: float) -> None:
+    """Go on with what is left: the batch is as much smaller."""
+    found = left_of(pot, reads_g)
+    entry = Spilt(*session.stamp(), pot.id, pot.in_cup_g - found.lost_g)
+    same = (session.stamp()[0], entry.at_s, entry.device)
+    aim = AimChanged(*same, pot.id, smaller(pot, found), pot.cans, pot.plan.parts_band_ratio, SPILT)
+    await session.keep(entry, aim, forget=FORMS)
+    session.tell(words.gone(found.lost_g), Undo(entries=(entry.id, aim.id)))
