@@ -60,6 +60,13 @@ class Press:
         self._drafts.typed(self._form, self.now.draft())
         self.draw(self.now)
 
+    def put(self, name: str, text: str) -> None:
+        """Put a figure there as if it had been typed."""
+        figures = tuple((own, Typing(text) if own == name else t) for own, t in self.now.figures)
+        self.now = Typed(figures)
+        self._drafts.typed(self._form, self.now.draft())
+        self.draw(self.now)
+
 
 def use_typing(form: str, prefilled: Fields) -> tuple[Typed, Press]:
     """Give the figures typed at an address, and what to do with a key on one of them."""

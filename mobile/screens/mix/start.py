@@ -1,5 +1,7 @@
 """How much to weigh out: grams on the own keypad, the cup, and what comes from which can."""
 
+from functools import partial
+
 import flet as ft
 
 from mobile import theme as t
@@ -10,6 +12,7 @@ from mobile.parts.figure import BigFigure
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow
+from mobile.screens.mix.advice import advice
 from mobile.screens.mix.at_scale import narrow, parted
 from mobile.screens.mix.contents import can_for_it
 from mobile.screens.mix.room import inside, low, start_keys_high
@@ -66,6 +69,7 @@ def Start(
         *([figure, *head] if low(view) else [*head, figure]),
         cup_and_how(batch, like or mix.id, bool(like)),
         *ready(batch, known.settings.scale_step_g, view),
+        *advice(known, mix, batch, partial(press.put, "grams"), view),
     ]
     weigh = Action(words.weigh_grams(grams), start if batch.grams_g else None, key="weigh")
     high = start_keys_high(view, len(mix.parts))
