@@ -52,6 +52,7 @@ def test_other_grams_are_a_tap_away() -> None:
         await tap(screen, "instead 851")
         assert "851 g" in said(screen)
         await check_scale(session, 200.0, 198.0)
+        screen = on_mix(session, f"{ember.id}/weigh")
         assert any("2.0 g off today" in text for text in said(screen))
 
     asyncio.run(story())
