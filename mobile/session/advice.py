@@ -8,6 +8,7 @@ from core.mixing.least import LetDown, batch_for_g, least_part_g, let_down
 from core.mixing.limit import Limit, limit
 from core.mixing.portions import Portion
 from mobile.session.cans import cans_now
+from mobile.session.jars import job_jars, left_g
 from mobile.session.known import Known
 from mobile.session.scale import error_g, part_suffers
 from mobile.store.records import Mix
@@ -48,8 +49,9 @@ def limiting(known: Known, mix: Mix) -> Limit:
     held: dict[str, float] = {}
     for now in cans_now(known):
         if now.balance.should_be_g is not None:
-            left_g = max(0.0, now.balance.should_be_g)
-            held[now.can.paint] = held.get(now.can.paint, 0.0) + left_g
+            has_g = max(0.0, now.balance.should_be_g)
+            held[now.can.paint] = held.get(now.can.paint, 0.0) + has_g
+    held |= {jar.id: left_g(known, jar) for jar in job_jars(known)}
     return limit(mix.parts, tuple(held.get(part.paint) for part in mix.parts))
 
 

@@ -106,7 +106,9 @@ def density_of(known: Known, mix: Mix) -> float | None:
 
 def like_pot(pot: Pot) -> Mix:
     """Give a pot as a recipe: parts as they were really poured."""
-    parts = tuple(Part(one.paint, one.net_g) for one in contents(pot.poured) if one.net_g)
+    parts = tuple(
+        Part(one.paint, one.net_g) for one in contents((*pot.poured, *pot.strays)) if one.net_g
+    )
     started = pot.started
     stamp = started.mix, started.at_s, started.device
     return Mix(*stamp, started.job, started.name, parts)

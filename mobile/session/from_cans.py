@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from core.mixing.portions import Portion
 from mobile.session.cans import CanNow, can_now
+from mobile.session.jars import jar_of, jar_paint
 from mobile.session.known import Known, found
 from mobile.store.records import Paint
 from mobile.words.places import UNKNOWN
@@ -34,8 +35,11 @@ class FromCan:
 
 
 def paint_of(known: Known, paint_id: str) -> Paint:
-    """Find a paint; one that is no longer kept has no name."""
-    return found(known.paints, paint_id) or Paint(paint_id, 0.0, "", UNKNOWN)
+    """Find a paint, or a jar as one; one that is no longer kept has no name."""
+    paint = found(known.paints, paint_id)
+    if paint is None and (jar := jar_of(known, paint_id)):
+        return jar_paint(known, jar)
+    return paint or Paint(paint_id, 0.0, "", UNKNOWN)
 
 
 def from_cans(

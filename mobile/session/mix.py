@@ -2,12 +2,13 @@
 
 from dataclasses import replace
 
-from core.paints.recipe import shares
+from core.paints.recipe import Part, shares
+from mobile import clock
 from mobile.session.amounts import amount_of
 from mobile.session.job import job_or_new
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
-from mobile.store.records import Mix, Paint
+from mobile.store.records import Mix, Paint, Version
 from mobile.words import mix as words
 
 
@@ -18,6 +19,8 @@ async def keep_mix(session: Session, mix: Mix, paints: tuple[Paint, ...] = ()) -
     job, made = job_or_new(session)
     old = found(known.mixes, mix.id)
     mix_id, at_s, device = session.stamp(mix.id)
+    if old and old.parts != mix.parts:
+        mix = changed_recipe(replace(mix, parts=old.parts), mix.parts, "typed")
     kept = replace(mix, id=mix_id, at_s=at_s, device=device, job=job.id)
     forget = (f"mix/{mix.id if old else 'new'}",)
     await session.keep(*made, *paints, kept, forget=forget)
@@ -26,6 +29,12 @@ async def keep_mix(session: Session, mix: Mix, paints: tuple[Paint, ...] = ()) -
     things = tuple(thing for thing in (old, *before) if thing)
     session.tell(words.kept(kept.name), Undo(things=things, forget=(*new, *_gone(old, kept))))
     return kept
+
+
+def changed_recipe(mix: Mix, parts: tuple[Part, ...], why: str) -> Mix:
+    """Give a recipe with other parts; how it was stays among its versions."""
+    now_s = clock.now_s()
+    return replace(mix, parts=parts, versions=(*mix.versions, Version(now_s, mix.parts, why)))
 
 
 async def keep_amount(session: Session, mix: Mix) -> None:

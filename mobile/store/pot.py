@@ -79,6 +79,11 @@ class Pot:
         return 0.0 if self.ended == "tipped" else max(0.0, self.in_cup_g - self.drawn_g)
 
     @property
+    def went_in(self) -> tuple[Portion, ...]:
+        """What went in, paint by paint, strays too: its composition."""
+        return tuple(one for one in contents((*self.poured, *self.strays)) if one.net_g)
+
+    @property
     def holds(self) -> tuple[Portion, ...]:
         """What is in it still, paint by paint, strays too."""
         share = self.left_g / self.in_cup_g if self.in_cup_g else 0.0
@@ -176,9 +181,10 @@ def _stray_poured(pot: Pot, entry: StrayPoured) -> Pot:
 
 def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
     now = _scaled(pot, pot.left_g)
-    offset_g = -sum(pour.net_g for pour in now.poured)  # tared with the pot on it
-    if entry.why == SPILT:
-        offset_g = now.plan.offset_g
+    offset_g = now.plan.offset_g
+    if entry.why != SPILT:  # a stray is a part of it now, and it is tared with all that is in it
+        now = replace(now, poured=(*now.poured, *now.strays), strays=())
+        offset_g = -sum(pour.net_g for pour in now.poured)
     plan = replace(now.plan, portions=entry.portions, factor_ratio=1.0, offset_g=offset_g)
     plan = replace(plan, parts_band_ratio=entry.parts_band_ratio)
     return replace(now, plan=plan, cans=entry.cans, kept=(), ended="")

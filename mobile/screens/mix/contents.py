@@ -30,7 +30,7 @@ class InPot:
 
 def in_pot(known: Known, pot: Pot) -> tuple[InPot, ...]:
     """Put together what is in a pot, in pouring order; what was never poured is 0 g."""
-    order = pot.started.portions
+    order = pot.plan.portions
     poured = tuple(Portion(one.paint, pot.paint_g(one.paint)) for one in order)
     ratios = share_of(poured)
     return tuple(

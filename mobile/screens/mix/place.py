@@ -5,9 +5,13 @@ from collections.abc import Callable
 import flet as ft
 
 from mobile import theme as t
+from mobile.screens.mix.add import AddToPot
 from mobile.screens.mix.all_in import AllIn
 from mobile.screens.mix.amount import AmountScreen
+from mobile.screens.mix.correct import Correct
+from mobile.screens.mix.cups import Cups
 from mobile.screens.mix.knocked_over import KnockedOver
+from mobile.screens.mix.left import Left
 from mobile.screens.mix.mixes import Mixes
 from mobile.screens.mix.over import TooMuch
 from mobile.screens.mix.pot import PotScreen
@@ -30,6 +34,12 @@ MISHAPS: dict[str, Callable[..., ft.Control]] = {
     "scale": ScaleWentOff,
     "wrong": WrongCan,
     "spilt": KnockedOver,
+}
+OF_A_POT: dict[str, Callable[..., ft.Control]] = {
+    "add": AddToPot,
+    "correct": Correct,
+    "cups": Cups,
+    "left": Left,
 }
 CENTER, STRETCH = ft.MainAxisAlignment.CENTER, ft.CrossAxisAlignment.STRETCH
 
@@ -60,6 +70,8 @@ def pots_place(known: Known, rest: str, how: bool) -> ft.Control | None:
         return None
     if more == "more" and pot.in_cup_g:
         return Start(known, like_pot(pot), how, pot.id, key=f"more {pot_id}")
+    if more in OF_A_POT and pot.ended and pot.left_g:
+        return OF_A_POT[more](known, pot, how, key=f"{more} {pot_id}")
     return PotScreen(known, pot, how, key=f"pot {pot_id}")
 
 

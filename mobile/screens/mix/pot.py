@@ -1,10 +1,14 @@
 """A pot that is done: its number, what was really poured, what was planned, each part's share."""
 
+from functools import partial
+
 import flet as ft
 
 from core.mixing.pot import contents
 from mobile import clock
 from mobile import theme as t
+from mobile.parts.boards import Row, row
+from mobile.parts.boards import rows as rows_of
 from mobile.parts.bucket import Bucket, Cup
 from mobile.parts.buttons import main_button, outline_button
 from mobile.parts.page import header, screen
@@ -19,12 +23,20 @@ from mobile.session.known import Known
 from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
+from mobile.words import cups as of_cups
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import places
+from mobile.words import pot as of_pot
 from mobile.words import weigh_out as weigh_words
 
 CUP = Cup(96.0, labels=False)
+WAYS = (
+    ("add", of_pot.ADD, of_pot.ADD_MORE),
+    ("correct", of_pot.CORRECT, of_pot.CORRECT_MORE),
+    ("cups", of_cups.CUPS, of_cups.CUPS_MORE),
+    ("left", of_cups.LEFT, of_cups.LEFT_MORE),
+)
 
 
 @ft.component
@@ -40,6 +52,8 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
         list_of(in_pot(known, pot), pot.plan.scale_step_g, view, False),
         ft.Row([outline_button(why)]),
     ]
+    if pot.ended == "stirred" and pot.left_g:
+        rows.append(ways_on(pot))
     if not pot.ended:  # *Stirred, done* was taken back
         on = words.carry_on(pot.started.name, words.pot(pot.started.number).lower())
         button = Action(on, lambda: go(places.MIX, "weigh"), key="carry on")
@@ -48,6 +62,16 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
         return screen(rows)
     more = Action(words.MORE_OF_SAME, lambda: go(places.MIX, "pots", pot.id, "more"), key="more")
     return screen(rows, [main_button(more)])
+
+
+def ways_on(pot: Pot) -> ft.Control:
+    """Offer what can be done with a pot that is done."""
+    return rows_of([row(Row(said, more), partial(to, pot, at)) for at, said, more in WAYS])
+
+
+def to(pot: Pot, at: str) -> None:
+    """Go to one of them."""
+    go(places.MIX, "pots", pot.id, at)
 
 
 def in_all(known: Known, pot: Pot, view: View) -> ft.Control:

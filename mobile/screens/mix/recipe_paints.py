@@ -12,6 +12,7 @@ from mobile.screens.mix.recipe_form import (
     plain,
     planned_of,
 )
+from mobile.session.jars import all_paints, jar_of
 from mobile.session.known import Known
 from mobile.session.looks import look_of
 from mobile.session.session import Session
@@ -32,7 +33,7 @@ def records_of(
     for row in form.written:
         paint = paint_for(session, row, mix)
         parts.append(Part(paint.id, view.read("parts_count", row[PARTS])))
-        if paint not in known.paints:
+        if paint not in known.paints and jar_of(known, paint.id) is None:
             paints.append(paint)
     job = known.job.id if known.job else ""
     stamp = session.stamp(mix.id if mix else new_id)
@@ -50,7 +51,7 @@ def paint_for(session: Session, row: tuple[str, ...], mix: Mix | None) -> Paint:
     paint = paint_named(session.known, row[PAINT], own)
     if paint is None:
         return Paint(*session.stamp(), " ".join(row[PAINT].split()), day, lamp)
-    if (paint.day, paint.lamp) == (day, lamp):
+    if (paint.day, paint.lamp) == (day, lamp) or jar_of(session.known, paint.id):
         return paint
     _, at_s, device = session.stamp()
     return replace(paint, at_s=at_s, device=device, day=day, lamp=lamp)
@@ -58,7 +59,7 @@ def paint_for(session: Session, row: tuple[str, ...], mix: Mix | None) -> Paint:
 
 def paint_named(known: Known, name: str, own: set[str]) -> Paint | None:
     """Find a paint by its name: first among the recipe's own, then one with a can, then any."""
-    same = [paint for paint in known.paints if plain(paint.name) == plain(name)]
+    same = [paint for paint in all_paints(known) if plain(paint.name) == plain(name)]
     stocked = {can.paint for can in known.cans if not can.gone}
     same.sort(key=lambda paint: (paint.id not in own, paint.id not in stocked))
     return same[0] if same else None
@@ -68,12 +69,12 @@ def suggested(known: Known, form: RecipeForm, at: int) -> tuple[Paint, ...]:
     """Give known paints that a row may mean: by what is typed, less those already in."""
     typed = plain(form.parts[at][PAINT])
     taken = {plain(row[PAINT]) for row in form.parts}
-    named = {plain(paint.name): paint for paint in known.paints if plain(paint.name) not in taken}
+    named = {plain(one.name): one for one in all_paints(known) if plain(one.name) not in taken}
     return tuple(paint for name, paint in named.items() if typed in name)
 
 
 def asking(known: Known, form: RecipeForm) -> int | None:
     """Find the row that known paints are offered for: the first whose paint is not known."""
-    names = {plain(paint.name) for paint in known.paints}
+    names = {plain(paint.name) for paint in all_paints(known)}
     unknown = (at for at, row in enumerate(form.parts) if plain(row[PAINT]) not in names)
     return next(unknown, None)

@@ -1,0 +1,130 @@
+"""Correct the colour: what a dried brush-out lacks, and the smallest addition that mends it."""
+
+from dataclasses import dataclass, replace
+from functools import partial
+
+import flet as ft
+
+from core.errors import Refused
+from core.mixing.correct import Correction, Lack
+from mobile import theme as t
+from mobile.parts.boards import board
+from mobile.parts.buttons import main_button, outline_button
+from mobile.parts.choice import segmented
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action
+from mobile.session.address import HOW, go
+from mobile.session.forms import Edit, use_form
+from mobile.session.from_cans import paint_of
+from mobile.session.how import how_of, use_how
+from mobile.session.known import Known
+from mobile.session.pot_again import correct_form, correct_pot, correction
+from mobile.session.session import use_session
+from mobile.session.view import use_view
+from mobile.store.pot import Pot
+from mobile.words import grams as in_grams
+from mobile.words import places
+from mobile.words import pot as words
+
+RIGHT = "0"
+DAY, LAMP = 0, 1
+LESS = 4  # the steps down, and none
+LEAST_G = 0.05  # what is less shows on no scale
+
+
+@dataclass(frozen=True, slots=True)
+class LackForm:
+    """What was chosen: a row a paint, its steps by day and under the lamp."""
+
+    steps: tuple[tuple[str, ...], ...] = ()
+
+    @property
+    def lacks(self) -> tuple[Lack, ...]:
+        """Read the steps."""
+        return tuple(Lack(int(row[DAY]), int(row[LAMP])) for row in self.steps)
+
+
+@ft.component
+def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft.Control:
+    """Ask, paint by paint, what the brush-out lacks; the addition follows."""
+    view, session = use_view(), use_session()
+    blank = LackForm(tuple((RIGHT, RIGHT) for _ in pot.holds))
+    form, edit, _ = use_form(correct_form(pot), blank)
+    light, show = ft.use_state(DAY)
+    made = reckoned(pot, form)
+    how = how_of(pot.started.name, words.CORRECT, made.working, view) if how_up and made else None
+    use_how(how)
+
+    async def mend() -> None:
+        verb = correct_pot(session, pot, edit.now.lacks)
+        await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
+
+    back = Action(places.BACK, lambda: go(places.MIX, "pots", pot.id), key="back")
+    lines: list[ft.Control] = [
+        header(words.CORRECT, pot.started.name, outline_button(back, "back")),
+        t.say(words.LACKS, t.SMALL, t.SOFT),
+        segmented(
+            words.LIGHTS,
+            words.LIGHTS[light][0],
+            lambda k: show(DAY if k == "day" else LAMP),
+            view.text_ratio,
+            "light",
+        ),
+        *(
+            steps_of(paint_of(known, one.paint).name, (at, light), form, edit)
+            for at, one in enumerate(pot.holds)
+        ),
+        *said(known, form, made),
+        ft.Row([outline_button(Action(places.HOW, partial(go_how, pot), key="how"))]),
+        t.say(words.STEPS_NOTE, t.CAPTION, t.SOFT),
+        t.say(words.TARE_FIRST, t.SMALL, t.SOFT),
+    ]
+    add_g = sum(one.net_g for one in made.adds) if made else 0.0
+    text = f"{add_g:.1f}" if made else ""
+    return screen(
+        lines, [main_button(Action(words.add_grams(text), mend if made else None, key="mend"))]
+    )
+
+
+def go_how(pot: Pot) -> None:
+    """Show how the addition comes about."""
+    go(places.MIX, "pots", pot.id, "correct", HOW)
+
+
+def steps_of(name: str, cell: tuple[int, int], form: LackForm, edit: Edit[LackForm]) -> ft.Control:
+    """Ask for the steps of one paint, in the light that is shown: a row of the form, a column."""
+    at, light = cell
+
+    def choose(step: str) -> None:
+        def changed(now: LackForm) -> LackForm:
+            row = list(now.steps[at])
+            row[light] = step
+            steps = (*now.steps[:at], tuple(row), *now.steps[at + 1 :])
+            return replace(now, steps=steps)
+
+        edit(changed)
+
+    chosen = form.steps[at][light]
+    named = t.say(name, t.NAME, weight=t.MEDIUM)
+    rows = (words.STEPS[:LESS], words.STEPS[LESS:])  # seven beside each other are too small to tap
+    return board([named, *(segmented(row, chosen, choose, 1.0, f"steps {at}") for row in rows)])
+
+
+def reckoned(pot: Pot, form: LackForm) -> Correction | None:
+    """Find the addition; None while nothing, or all alike, is asked."""
+    try:
+        return correction(pot, form.lacks)
+    except Refused:
+        return None
+
+
+def said(known: Known, form: LackForm, made: Correction | None) -> list[ft.Control]:
+    """Say what is poured, and what the pot weighs then."""
+    if made is None:
+        asked = any(step != RIGHT for row in form.steps for step in row)
+        return [t.say(words.SAME_FOR_ALL if asked else words.NOTHING_ASKED, t.NAME, t.SOFT)]
+    pours = tuple(
+        (paint_of(known, one.paint).name, one.net_g) for one in made.adds if one.net_g >= LEAST_G
+    )
+    lines = [words.add_these(pours), words.then_weighs(made.total_g)]
+    return [t.say(in_grams.unbroken(line), t.NAME) for line in lines]

@@ -1,0 +1,86 @@
+"""Split a pot into cups: so many alike, or by the square metres of its walls and zones."""
+
+from dataclasses import dataclass, replace
+from functools import partial
+
+import flet as ft
+
+from core.errors import Refused
+from mobile import theme as t
+from mobile.parts.boards import Row, row, rows
+from mobile.parts.buttons import main_button, outline_button
+from mobile.parts.choice import segmented
+from mobile.parts.fields import Field, Fields
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action
+from mobile.session.address import go
+from mobile.session.cups import CUPS_COUNT, by_area, cups_of, even, fill_cups
+from mobile.session.forms import use_form
+from mobile.session.known import Known
+from mobile.session.session import use_session
+from mobile.session.view import View, use_view
+from mobile.store.pot import Pot
+from mobile.words import cups as words
+from mobile.words import grams as in_grams
+from mobile.words import places
+from mobile.words import pot as pot_words
+
+EVEN, AREA = "even", "area"
+
+
+@dataclass(frozen=True, slots=True)
+class CupsForm:
+    """What has been typed, untouched."""
+
+    how: str = EVEN
+    count: str = "2"
+
+
+@ft.component
+def Cups(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Control:
+    """Ask how to split; say each cup's grams."""
+    view, session = use_view(), use_session()
+    form, edit, _ = use_form(f"mix/pots/{pot.id}/cups", CupsForm())
+    cups = split_of(known, pot, form, view)
+
+    async def fill() -> None:
+        now = split_of(known, pot, edit.now, view)
+        await session.attempt(
+            fill_cups(session, pot, now), then=lambda _: go(places.MIX, "pots", pot.id)
+        )
+
+    def typed(name: str, text: str) -> None:
+        edit(lambda now: replace(now, **{name: text}))
+
+    back = Action(places.BACK, lambda: go(places.MIX, "pots", pot.id), key="back")
+    lines: list[ft.Control] = [
+        header(words.CUPS, pot_words.left(pot.left_g), outline_button(back, "back")),
+        segmented(words.HOW, form.how, partial(typed, "how"), view.text_ratio, "how"),
+    ]
+    if form.how == EVEN:
+        wrong = view.error("cups_count", form.count, CUPS_COUNT)
+        lines.append(Fields((Field("count", words.COUNT, form.count, wrong),), typed))
+    first = len(cups_of(known, pot))
+    if cups:
+        lines.append(rows([line(first + at, one, pot) for at, one in enumerate(cups)]))
+    else:
+        lines.append(t.say(words.ALONE if form.how == AREA else "", t.NAME, t.SOFT))
+    lines.append(t.say(words.DRIES, t.CAPTION, t.SOFT))
+    return screen(lines, [main_button(Action(words.CUPS, fill if cups else None, key="fill"))])
+
+
+def line(at: int, one: tuple[str, float], pot: Pot) -> ft.Control:
+    """Show a cup with its letter, its place and its grams."""
+    whom, net_g = one
+    name = words.cup(chr(ord("a") + at), whom)
+    return row(Row(name, "", in_grams.grams_at(net_g, pot.plan.scale_step_g)))
+
+
+def split_of(known: Known, pot: Pot, form: CupsForm, view: View) -> tuple[tuple[str, float], ...]:
+    """Split the pot as it is typed; nothing where that can't be."""
+    try:
+        if form.how == AREA:
+            return by_area(known, pot)
+        return even(pot, int(view.read("cups_count", form.count)))
+    except Refused:
+        return ()

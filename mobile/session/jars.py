@@ -1,0 +1,74 @@
+"""Jars of leftovers as paints: a name, two looks, a density, what is left of each."""
+
+from core.colours.look import light_of, look_of
+from core.colours.mixture import day_light, lamp_light
+from core.mixing.portions import Portion
+from core.paints.blend import blend
+from core.paints.recipe import Part, shares
+from mobile.session.known import Known, found
+from mobile.session.pots import pot_by
+from mobile.store.entries import LeftoverKept, Poured
+from mobile.store.records import Paint
+from mobile.words import cups as words
+
+LEAST_G = 0.05  # what is less is an empty jar
+
+
+def jar_of(known: Known, paint_id: str) -> LeftoverKept | None:
+    """Find the jar that a part names; None where it names a paint."""
+    return found(known.of(LeftoverKept), paint_id)
+
+
+def left_g(known: Known, jar: LeftoverKept) -> float:
+    """Give what is still in a jar."""
+    out_g = sum(pour.net_g for pour in known.of(Poured) if pour.paint == jar.id)
+    return max(0.0, jar.net_g - out_g)
+
+
+def jar_paint(known: Known, jar: LeftoverKept) -> Paint:
+    """Give a jar as a paint: mixed of what was really poured into its pot."""
+    pot = pot_by(known, jar.pot)
+    name = words.leftover(jar.number, pot.started.name if pot else "")
+    blank = Paint(jar.id, jar.at_s, jar.device, name)
+    parts = pot.went_in if pot else ()
+    paints = tuple(found(known.paints, one.paint) for one in parts)
+    told = tuple(paint for paint in paints if paint)
+    if not parts or len(told) < len(parts):
+        return blank  # of another leftover, or of a paint that is off the list
+    day, lamp = _looks(parts, told)
+    return Paint(*(jar.id, jar.at_s, jar.device, name), day, lamp, _density_g_ml(parts, told))
+
+
+def _looks(parts: tuple[Portion, ...], paints: tuple[Paint, ...]) -> tuple[str, str]:
+    if not all(paint.day and paint.lamp for paint in paints):
+        return "", ""
+    weights = shares(tuple(Part(one.paint, one.net_g) for one in parts))
+    days = tuple(light_of(paint.day) for paint in paints)
+    lamps = tuple(light_of(paint.lamp) for paint in paints)
+    return look_of(day_light(weights, days)), look_of(lamp_light(weights, lamps, days))
+
+
+def _density_g_ml(parts: tuple[Portion, ...], paints: tuple[Paint, ...]) -> float | None:
+    told = tuple(paint.density_g_ml for paint in paints if paint.density_g_ml is not None)
+    if len(told) < len(parts):
+        return None
+    mixed = tuple(Part(one.paint, one.net_g) for one in parts)
+    return blend(mixed, told, 1.0).density_g_ml
+
+
+def job_jars(known: Known) -> tuple[LeftoverKept, ...]:
+    """Give the open job's jars that still hold something."""
+    job = known.job
+    return tuple(
+        jar
+        for jar in known.of(LeftoverKept)
+        if (pot := pot_by(known, jar.pot))
+        and job
+        and pot.started.job == job.id
+        and left_g(known, jar) > LEAST_G
+    )
+
+
+def all_paints(known: Known) -> tuple[Paint, ...]:
+    """Give the paints of the shop, and the open job's jars as paints."""
+    return (*known.paints, *(jar_paint(known, jar) for jar in job_jars(known)))

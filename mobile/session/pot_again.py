@@ -1,0 +1,86 @@
+"""Verbs of a pot that is done: more of it, its colour corrected; it goes back on the scale."""
+
+from core.errors import require
+from core.mixing.correct import Correction, Lack, correct
+from core.mixing.cups import ADD_G, more_of_it
+from core.mixing.portions import Portion, pouring_order
+from core.paints.recipe import Part, shares
+from mobile.session.begin import bands_of
+from mobile.session.cans import can_for
+from mobile.session.known import Known, found
+from mobile.session.mix import changed_recipe
+from mobile.session.pots import READING, RESTART, under_way
+from mobile.session.scale import room_g
+from mobile.session.session import Declined, Session, Undo
+from mobile.store.entries import AimChanged
+from mobile.store.pot import Pot
+from mobile.store.records import Mix
+from mobile.words import pot as words
+
+MORE, CORRECTION = "more", "correction"
+PERCENT_DIGITS = 2
+
+
+def add_form(pot: Pot) -> str:
+    """Give the address under which the grams to add are typed."""
+    return f"mix/pots/{pot.id}/add"
+
+
+def correct_form(pot: Pot) -> str:
+    """Give the address under which a correction is chosen."""
+    return f"mix/pots/{pot.id}/correct"
+
+
+def with_more(pot: Pot, adds: tuple[Portion, ...]) -> tuple[Portion, ...]:
+    """Give the portions of a pot with more in it, in pouring order."""
+    more = {one.paint: one.net_g for one in adds}
+    parts = tuple(Portion(one.paint, one.net_g + more[one.paint]) for one in pot.holds)
+    return pouring_order(parts, sum(part.net_g for part in parts))
+
+
+def _aim(session: Session, pot: Pot, portions: tuple[Portion, ...], why: str) -> AimChanged:
+    known = session.known
+    if under_way(known):
+        raise Declined(words.SCALE_TAKEN)
+    require("batch_g", sum(one.net_g for one in portions), 0.0, room_g(known))
+    held = {one.paint: one.net_g for one in pot.holds}
+    cans = tuple(
+        can_for(known, one.paint, one.net_g - held.get(one.paint, 0.0)) for one in portions
+    )
+    return AimChanged(*session.stamp(), pot.id, portions, cans, bands_of(known, portions), why)
+
+
+async def add_to_pot(session: Session, pot: Pot, add_g: float) -> None:
+    """Put a pot back on the scale to make more of it, from what was really poured."""
+    require("add_g", add_g, *ADD_G)
+    portions = with_more(pot, more_of_it(pot.holds, add_g))
+    entry = _aim(session, pot, portions, MORE)
+    await session.keep(entry, forget=(add_form(pot), READING, RESTART))
+    session.tell(words.back_on(pot.started.number), Undo(entries=(entry.id,)))
+
+
+def correction(pot: Pot, lacks: tuple[Lack, ...]) -> Correction:
+    """Find the smallest addition to what is in a pot now."""
+    return correct(pot.holds, lacks)
+
+
+def corrected_mix(known: Known, pot: Pot, made: Correction) -> Mix | None:
+    """Give the recipe's next version; None where the recipe is off the list."""
+    mix = found(known.mixes, pot.started.mix)
+    if mix is None:
+        return None
+    percent = (round(100 * share, PERCENT_DIGITS) for share in shares(made.parts))
+    parts = tuple(Part(part.paint, count) for part, count in zip(made.parts, percent, strict=True))
+    return changed_recipe(mix, parts, "corrected")
+
+
+async def correct_pot(session: Session, pot: Pot, lacks: tuple[Lack, ...]) -> None:
+    """Put a pot back on the scale with what it lacks; its recipe gets its next version."""
+    made = correction(pot, lacks)
+    entry = _aim(session, pot, with_more(pot, made.adds), CORRECTION)
+    old = found(session.known.mixes, pot.started.mix)
+    new = corrected_mix(session.known, pot, made)
+    forget = (correct_form(pot), READING, RESTART)
+    await session.keep(entry, *([new] if new else []), forget=forget)
+    undo = Undo(entries=(entry.id,), things=(old,) if old else ())
+    session.tell(words.corrected(pot.started.number), undo)
