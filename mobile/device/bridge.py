@@ -63,6 +63,15 @@ def told(news: Any) -> None:
         context.run(heard, news)
 
 
+def home() -> str:
+    """Give the address of the app's first page, with the slash at its end."""
+    if not in_browser:
+        return "http://127.0.0.1/"
+    import js  # noqa: PLC0415
+
+    return f"{str(js.location.href).rpartition('/page/')[0]}/"
+
+
 def bring(archive: str) -> None:
     """Have the site's archive that a late import needs; raise `OSError` where it can't be had."""
     path = f"/{archive}"

@@ -2,6 +2,7 @@
 
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
+from mobile.store.pot import Pot
 from mobile.store.records import Mix, Paint
 from mobile.words import looks
 from mobile.words import mix as words
@@ -20,4 +21,14 @@ def chip_of(known: Known, mix: Mix) -> tuple[str, str, str]:
     if paint is None:
         return "", "", looks.two_lights(mix.name, "", "")
     said = looks.two_lights(words.mostly(mix.name, paint.name), paint.day, paint.lamp)
+    return paint.day, paint.lamp, said
+
+
+def looks_of_pot(known: Known, pot: Pot) -> tuple[str, str, str]:
+    """Give a pot's chip, by what was really poured."""
+    paint = main_paint(known, tuple((one.paint, one.net_g) for one in pot.went_in))
+    name = pot.started.name
+    if paint is None:
+        return "", "", looks.two_lights(name, "", "")
+    said = looks.two_lights(words.mostly(name, paint.name), paint.day, paint.lamp)
     return paint.day, paint.lamp, said

@@ -11,6 +11,7 @@ from mobile.screens.mix.amount import AmountScreen
 from mobile.screens.mix.correct import Correct
 from mobile.screens.mix.cups import Cups
 from mobile.screens.mix.knocked_over import KnockedOver
+from mobile.screens.mix.label import LabelScreen
 from mobile.screens.mix.left import Left
 from mobile.screens.mix.mixes import Mixes
 from mobile.screens.mix.over import TooMuch
@@ -40,6 +41,7 @@ OF_A_POT: dict[str, Callable[..., ft.Control]] = {
     "correct": Correct,
     "cups": Cups,
     "left": Left,
+    "label": LabelScreen,
 }
 CENTER, STRETCH = ft.MainAxisAlignment.CENTER, ft.CrossAxisAlignment.STRETCH
 
@@ -70,7 +72,7 @@ def pots_place(known: Known, rest: str, how: bool) -> ft.Control | None:
         return None
     if more == "more" and pot.in_cup_g:
         return Start(known, like_pot(pot), how, pot.id, key=f"more {pot_id}")
-    if more in OF_A_POT and pot.ended and pot.left_g:
+    if more in OF_A_POT and pot.ended and (pot.left_g or more == "label"):
         return OF_A_POT[more](known, pot, how, key=f"{more} {pot_id}")
     return PotScreen(known, pot, how, key=f"pot {pot_id}")
 

@@ -25,6 +25,7 @@ from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
 from mobile.words import cups as of_cups
 from mobile.words import grams as in_grams
+from mobile.words import label as of_label
 from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import pot as of_pot
@@ -36,6 +37,7 @@ WAYS = (
     ("correct", of_pot.CORRECT, of_pot.CORRECT_MORE),
     ("cups", of_cups.CUPS, of_cups.CUPS_MORE),
     ("left", of_cups.LEFT, of_cups.LEFT_MORE),
+    ("label", of_label.LABEL, of_label.LABEL_MORE),
 )
 
 
