@@ -20,6 +20,7 @@ from mobile.session.due import alarms
 from mobile.session.known import Known
 from mobile.session.pots import under_way
 from mobile.session.session import SESSION, Session, use_session
+from mobile.session.spoken import spoken_step
 from mobile.session.view import VIEW, View, lies, view_of
 from mobile.store.pot import Pot
 from mobile.words import places as words
@@ -108,6 +109,10 @@ def use_device(session: Session, known: Known) -> None:
 
     ft.use_effect(ring, [known])
     ft.use_effect(lambda: device.weighing(under_way(known) is not None), [known])
+    pot = under_way(known) if settings.awake else None
+    ft.use_effect(lambda: device.keep_awake(pot is not None), [pot is not None])
+    spoken = spoken_step(known) if settings.voice else ""
+    ft.use_effect(lambda: device.say(spoken) if spoken else None, [spoken])
     ft.use_effect(lambda: device.text_ratio(settings.text_ratio), [settings.text_ratio])
 
 

@@ -59,6 +59,11 @@ def on_picked(heard: Callable[[str, bytes], None]) -> None:
     listen("picked", lambda news: heard(news.name, news.bytes.to_bytes()))
 
 
+def say(text: str) -> None:
+    """Speak by the phone's own voice, where it has one; what is being said gives way."""
+    call("say", text=text)
+
+
 def keep_awake(on: bool) -> None:
     """Keep the screen on, where the phone allows it."""
     call("awake", on=on)

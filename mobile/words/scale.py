@@ -19,6 +19,9 @@ CHECK_NOTE = (
 )
 CHECK_MORE = "Once a day: a mass that you know, and what the scale shows for it."
 KNOWN, SHOWS, KEEP_CHECK = "A known mass", "The scale shows", "Keep the check"
+SPOKEN, AWAKE = "Steps spoken, by a voice on this phone", "The screen while weighing"
+ON_OFF = (("off", "Off"), ("on", "On"))
+AWAKES = (("off", "As the phone has it"), ("on", "Stays on"))
 KEPT = "Scale and bucket are kept."
 NOT_TODAY = "not checked today"
 

@@ -31,6 +31,8 @@ CANS_HOLD, CANS_UNKNOWN = (
     "Not every can was weighed: look into it first.",
 )
 
+SAID_ALL_IN = "All is in. Stir it."
+
 # Done
 STIRRED = "Stirred, done"
 FRACTION, SUM = "definition of the mass fraction, ISO 80000-9", "conservation of mass"
@@ -69,6 +71,14 @@ def refused(refusal: Refused, show: Show) -> str:
     if refusal.name == "batch_g" and not above:
         return trouble.refused(refusal, show)
     return sentences.get(refusal.name) or trouble.refused(refusal, show)
+
+
+def spoken(paint: str, can: int | None, reads: str, way: str) -> str:
+    """Say a step aloud, in whole words."""
+    whence = f"Can {can}, {paint}" if can is not None else first_up(paint)
+    if way == "can":
+        return f"{whence}. The can should read minus {reads} grams."
+    return f"{whence}. The scale should read {reads} grams."
 
 
 def band(low: str, high: str) -> str:

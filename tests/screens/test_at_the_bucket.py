@@ -13,6 +13,7 @@ from mobile.session.begin import split, start_pot
 from mobile.session.pots import under_way
 from mobile.session.scale import check_scale, error_g, part_suffers
 from mobile.session.session import Session
+from mobile.session.spoken import spoken_step
 from mobile.session.weigh_out import on_the_mark, scale_reads
 from mobile.store.pot import Pot
 from mobile.words import weigh_out as words
@@ -115,5 +116,26 @@ def test_the_check_weight_is_kept_and_warns_of_parts_that_suffer() -> None:
         assert session.known.settings.check_g == pytest.approx(200.0)
         await check_scale(session, 200.0, 200.1)
         assert not error_g(session.known)  # the last digit
+
+    asyncio.run(story())
+
+
+def test_steps_are_spoken_and_the_screen_stays_on_only_where_one_asks_for_it() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        assert not (session.known.settings.voice)
+        assert not (session.known.settings.awake)
+        screen = OnPlace(session, JobPlace, "/job/scale")
+        await tap(screen, "speak on")
+        await tap(screen, "stay on")
+        assert session.known.settings.voice
+        assert session.known.settings.awake
+        assert spoken_step(session.known) == ""
+        await start_pot(session, job.mix(session.known, "ember wing"), 232.0, None)
+        said_aloud = "Can 8, fluorescent yellow. The scale should read 19.3 grams."
+        assert spoken_step(session.known) == said_aloud
+        while now(session).target:
+            await on_the_mark(session, now(session))
+        assert spoken_step(session.known) == words.SAID_ALL_IN
 
     asyncio.run(story())

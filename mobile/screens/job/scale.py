@@ -16,10 +16,12 @@ from mobile.session.address import go
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.scale import BUCKET_L, FORM, check_of_today, set_scale
-from mobile.session.session import use_session
+from mobile.session.session import Session, use_session
 from mobile.session.view import View, use_view
 from mobile.words import places
 from mobile.words import scale as words
+
+ON, OFF = "on", "off"
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +82,7 @@ def ScaleScreen(known: Known, *, key: str | None = None) -> ft.Control:
         segmented(words.STEPS_G, step, shows, view.text_ratio),
         Fields(fields(form, view), typed),
         check_button(known),
+        *hands_free(session, known, view),
     ]
     return screen(lines, [main_button(Action(places.KEEP, keep, key="keep"))])
 
@@ -100,3 +103,24 @@ def check_button(known: Known) -> ft.Control:
     said = words.checked(check.reads_g - check.known_g, check.scale_step_g) if check else ""
     to = Action(words.CHECK, lambda: go(places.JOB, "check"), said or words.NOT_TODAY, "check")
     return second_button(to)
+
+
+def hands_free(session: Session, known: Known, view: View) -> list[ft.Control]:
+    """Offer spoken steps, and a screen that stays on while weighing; both are off at first."""
+    settings = known.settings
+
+    async def speak(key: str) -> None:
+        after = replace(verbs.settings_now(session), voice=key == ON)
+        await session.attempt(verbs.set_settings(session, after))
+
+    async def stay(key: str) -> None:
+        after = replace(verbs.settings_now(session), awake=key == ON)
+        await session.attempt(verbs.set_settings(session, after))
+
+    voice, awake = (ON if on else OFF for on in (settings.voice, settings.awake))
+    return [
+        t.say(words.SPOKEN, t.SMALL, t.SOFT),
+        segmented(words.ON_OFF, voice, speak, view.text_ratio, "speak"),
+        t.say(words.AWAKE, t.SMALL, t.SOFT),
+        segmented(words.AWAKES, awake, stay, view.text_ratio, "stay"),
+    ]

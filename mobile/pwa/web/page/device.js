@@ -19,6 +19,15 @@ function save(name, bytes, mime) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
+function say(text) { // by a voice that is on the phone: a basement has no signal
+  const voices = globalThis.speechSynthesis?.getVoices().filter((one) => one.localService && one.lang.startsWith('en'));
+  if (!voices?.length) return;
+  const words = new SpeechSynthesisUtterance(text);
+  words.voice = voices[0];
+  speechSynthesis.cancel();
+  speechSynthesis.speak(words);
+}
+
 function watchText(tell) {
   const rem = document.createElement('div'); // one line of text wide, whatever the phone or the app makes of that
   rem.style.cssText = 'position:fixed;left:-100rem;width:1rem;height:0';
@@ -31,6 +40,7 @@ const calls = {
   silence,
   save: ({ name, bytes, mime }) => save(name, bytes, mime),
   pick: ({ accept }, tell) => pick(accept, (name, bytes) => tell({ event: 'picked', name, bytes })),
+  say: ({ text }) => say(text),
   awake: ({ on }) => { wanted = on; stayAwake(); },
   persist: () => navigator.storage?.persist?.(),
   text: ({ ratio }) => { document.documentElement.style.fontSize = `${ratio * 100}%`; },
