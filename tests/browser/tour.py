@@ -165,6 +165,12 @@ class Walk:
         yield "reads"
         self.to("mix/weigh/scale", "Carry on")
         yield "scale went off"
+        self.to("mix/weigh/wrong", "Which paint went in?")
+        yield "wrong can"
+        self.tap("standard white", "What does the scale read now?")
+        yield "wrong can read"
+        self.to("mix/weigh/spilt", "Pour it again")
+        yield "knocked over"
         self.to("mix/weigh/reads", "Use")
         self.tap("Use", "instead")
         yield "over"
@@ -194,6 +200,9 @@ class Walk:
         yield "pot how"
         self.to(f"{pot}/more", "as it was really poured")
         yield "more of the same"
+        for at, says in OF_A_POT:
+            self.to(f"{pot}/{at}", says)
+            yield f"pot {at}"
         self.to("mix", "Pots")
         yield "mixes and pots"
 
@@ -246,9 +255,18 @@ EMPTY = (
     "Measure the first wall",
     "Name the job",
 )
+OF_A_POT = (
+    ("add", "How many grams more?"),
+    ("correct", "Nothing asked yet"),
+    ("cups", "Cup b"),
+    ("left", "Into a jar"),
+    ("label", "Save as a picture"),
+)
 JOB = (
     ("job", "hand-over"),
     ("job/settings", "Openings come off"),
+    ("job/scale", "The scale's step"),
+    ("job/check", "Keep the check"),
     ("job/jobs", "New job"),
     ("job/new", "Begin the job"),
     ("job/name", "Keep the name"),
