@@ -165,12 +165,7 @@ class Walk:
         yield "reads"
         self.to("mix/weigh/scale", "Carry on")
         yield "scale went off"
-        self.to("mix/weigh/wrong", "Which paint went in?")
-        yield "wrong can"
-        self.tap("standard white", "What does the scale read now?")
-        yield "wrong can read"
-        self.to("mix/weigh/spilt", "Pour it again")
-        yield "knocked over"
+        yield from self.mishaps()
         self.to("mix/weigh/reads", "Use")
         self.tap("Use", "instead")
         yield "over"
@@ -180,6 +175,15 @@ class Walk:
         self.tap("Make", "On the mark")
         yield "step after over"
         yield from self.filling()
+
+    def mishaps(self) -> Iterator[str]:
+        """See what else goes wrong at the scale."""
+        self.to("mix/weigh/wrong", "Which paint went in?")
+        yield "wrong can"
+        self.tap("standard white", "What does the scale read now?")
+        yield "wrong can read"
+        self.to("mix/weigh/spilt", "Pour it again")
+        yield "knocked over"
 
     def filling(self) -> Iterator[str]:
         """Pour the rest; see the pot."""
