@@ -30,10 +30,12 @@ def signs_of(says: str) -> Signs:
     Source: ISO/IEC 18004, error correction M, by a library.
     """
     bring("later.zip")
-    import segno  # noqa: PLC0415  the start does without it
+    import qrcode  # noqa: PLC0415  the start does without it
 
-    code = segno.make(says, error="m", micro=False)
-    return tuple(tuple(bool(sign) for sign in row) for row in code.matrix)
+    code = qrcode.QRCode(error_correction=qrcode.ERROR_CORRECT_M, border=0)
+    code.add_data(says)
+    code.make(fit=True)
+    return tuple(tuple(bool(sign) for sign in row) for row in code.get_matrix())
 
 
 def picture(label: Label) -> bytes:

@@ -16,7 +16,7 @@ SHIPPED = (
     "flexparser",
     "platformdirs",
 )
-LATER = ("icalendar", "python-dateutil", "tzdata", "segno")
+LATER = ("icalendar", "python-dateutil", "tzdata", "qrcode")
 """The start does without them: they come in an archive of their own, when they are first used."""
 MODULES = {"python-dateutil": "dateutil"}  # where it isn't the package's own name
 UTC = "tzdata/zoneinfo/UTC"  # all of the zones that a calendar in UTC needs
