@@ -16,7 +16,9 @@ def main_paint(known: Known, parts: tuple[tuple[str, float], ...]) -> Paint | No
 
 
 def chip_of(known: Known, mix: Mix) -> tuple[str, str, str]:
-    """Give a mix's chip: it shows the paint that it is mostly of, and says so."""
+    """Give a mix's chip: its own looks, else the paint that it is mostly of, and says so."""
+    if mix.day or mix.lamp:
+        return mix.day, mix.lamp, looks.two_lights(mix.name, mix.day, mix.lamp)
     paint = main_paint(known, tuple((part.paint, part.parts_count) for part in mix.parts))
     if paint is None:
         return "", "", looks.two_lights(mix.name, "", "")

@@ -30,6 +30,11 @@ TODO_PARTS, TODO_PAINT, TODO_NUMBER = (
 )
 TODO_WRONG = "something above is not right yet"
 
+TYPED_AS = (("parts", "Parts"), ("percent", "Percent"), ("grams", "Grams"))
+NOTES, OWN_LOOKS = "Notes", "How the mix looks, if you know it"
+EARLIER_VERSIONS = "Earlier versions"
+WHY = {"typed": "changed by hand", "corrected": "corrected after a brush-out"}
+
 # Before the weigh-out
 GRAMS, CUP, AMOUNT = "Grams", "Empty cup", "How much"
 LIKE_POT, MORE_OF_SAME = "as it was really poured", "More of the same"
@@ -164,9 +169,24 @@ def keep(name: str) -> str:
     return f"Keep {name}"
 
 
-def parts_label(number: int) -> str:
-    """Label the field of a part's number."""
-    return f"{PARTS} {number}"
+def parts_label(number: int, typed_as: str = "parts") -> str:
+    """Label the field of a part's number, or of its percent or grams."""
+    return f"{dict(TYPED_AS)[typed_as]} {number}"
+
+
+def adds_up(percent: str) -> str:
+    """Say that the percents don't add up to a hundred."""
+    return f"They add up to {percent} %; each counts as its share of that."
+
+
+def until(when: str, why: str) -> str:
+    """Say until when a version was the recipe, and why it was changed."""
+    return f"until {when}, {WHY[why]}"
+
+
+def version(parts: tuple[tuple[str, str], ...]) -> str:
+    """Say the parts of a version."""
+    return ", ".join(f"{share} {name}" for name, share in parts)
 
 
 def paint_label(number: int) -> str:

@@ -21,8 +21,6 @@ STEPS = (
 STEPS_NOTE = "A step each way is 5, 12 or 25 % of the part; where both lights ask, their mean."
 NOTHING_ASKED = "Nothing asked yet."
 SAME_FOR_ALL = "All alike changes nothing: say which lacks most."
-EARLIER = "Earlier versions"
-WHY = {"typed": "changed by hand", "corrected": "corrected after a brush-out"}
 
 
 def back_on(number: int) -> str:
@@ -53,8 +51,3 @@ def add_these(pours: tuple[tuple[str, float], ...]) -> str:
 def then_weighs(total_g: float) -> str:
     """Say what the pot weighs then."""
     return f"The pot weighs {grams(total_g)} then."
-
-
-def until(day: str, why: str) -> str:
-    """Say until when a version was the recipe, and why it changed."""
-    return f"until {day}, {WHY[why]}"

@@ -9,6 +9,7 @@ from core.errors import Refused
 from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
 from mobile.session.begin import like_pot, start_pot
+from mobile.session.chips import chip_of
 from mobile.session.cups import by_area, cups_of, even, fill_cups, keep_leftover, weigh_back
 from mobile.session.jars import all_paints, jar_paint, left_g
 from mobile.session.mishaps import wrong_can
@@ -19,6 +20,7 @@ from mobile.session.session import Declined, Session
 from mobile.session.weigh_out import keep_over, on_the_mark, stirred
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
+from mobile.words import mix as mix_words
 from mobile.words import pot as pot_words
 from tests.screens.mix_place import keys, now
 from tests.screens.seen import OnPlace, tap, write
@@ -199,5 +201,29 @@ def test_more_of_the_same_takes_the_stranger_along() -> None:
         await poured(session)
         shares = {one.paint: one.net_g for one in again(session, pot).went_in}
         assert shares[white] / sum(shares.values()) == pytest.approx(4 / 236, abs=1e-3)
+
+    asyncio.run(story())
+
+
+def test_a_recipe_is_typed_in_percent_with_looks_and_notes_and_shows_how_it_was() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        leaf = job.mix(session.known, "leaf")
+        await keep_mix(session, replace(leaf, parts=leaf.parts[:2]))
+        screen = OnPlace(session, MixPlace, f"/mix/{leaf.id}")
+        assert mix_words.EARLIER_VERSIONS in said(screen)
+        await tap(screen, "typed percent")
+        await write(screen, "parts 0", "60")
+        await write(screen, "parts 1", "35")
+        assert mix_words.adds_up("95") in said(screen)
+        await write(screen, "notes", "thin over the veins")
+        await tap(screen, "By day #57e03c")
+        await tap(screen, "keep")
+        kept = job.mix(session.known, "leaf")
+        assert (kept.typed_as, kept.notes) == ("percent", "thin over the veins")
+        assert (kept.day, kept.lamp) == ("#57e03c", "")
+        assert len(kept.versions) == 2
+        assert [part.parts_count for part in kept.parts] == pytest.approx([60.0, 35.0])
+        assert chip_of(session.known, kept)[0] == "#57e03c"
 
     asyncio.run(story())

@@ -38,6 +38,7 @@ class Part:
     parts_wrong: str = ""
     suggested: tuple[Paint, ...] = ()
     looks_up: bool = False
+    typed_as: str = "parts"
 
 
 def part_row(
@@ -47,7 +48,8 @@ def part_row(
     at, row = part.at, part.row
     name = row[PAINT].strip() or words.part(at + 1)
     paint = Field(f"paint {at}", words.paint_label(at + 1), row[PAINT], part.paint_wrong, False)
-    count = Field(f"parts {at}", words.parts_label(at + 1), row[PARTS], part.parts_wrong)
+    label = words.parts_label(at + 1, part.typed_as)
+    count = Field(f"parts {at}", label, row[PARTS], part.parts_wrong)
     remove = outline_button(Action(places.REMOVE, partial(change, -1, ""), key=f"remove {at}"))
     spot = chip(name, row, look, at)
     paints = wide(EntryField(paint, partial(change, PAINT), key=f"paint {at}"))

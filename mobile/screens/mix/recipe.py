@@ -7,10 +7,18 @@ import flet as ft
 from mobile import theme as t
 from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.page import header, screen
-from mobile.parts.tap import Action
+from mobile.parts.tap import Action, Do
 from mobile.screens.mix.part_row import Part, part_row
 from mobile.screens.mix.recipe_edit import chosen, dropped, looks_filled, more, row_set
-from mobile.screens.mix.recipe_fields import name_field, planned_field, uses
+from mobile.screens.mix.recipe_fields import (
+    adding_up,
+    name_field,
+    notes_field,
+    own_looks,
+    planned_field,
+    typed_as,
+    uses,
+)
 from mobile.screens.mix.recipe_form import (
     RecipeForm,
     form_of,
@@ -21,6 +29,7 @@ from mobile.screens.mix.recipe_form import (
 )
 from mobile.screens.mix.recipe_how import how
 from mobile.screens.mix.recipe_paints import asking, records_of, suggested
+from mobile.screens.mix.recipe_versions import versions
 from mobile.session.address import HOW, NEW, go
 from mobile.session.forms import Edit, use_form
 from mobile.session.how import use_how
@@ -69,18 +78,29 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
         ),
         name_field(form, edit),
         *uses(form, edit, view),
+        typed_as(form, edit, view),
         *(
             row_of(known, part, edit, partial(toggle, part.at), view)
             for part in parts_of(known, form, looking, view)
         ),
+        *adding_up(form, view),
         under_parts(edit, mix_id),
         planned_field(form, edit, view),
         t.say(words.PLANNED_MORE, t.CAPTION, t.SOFT),
+        *own_looks(form, edit),
+        notes_field(form, edit),
     ]
-    if mix:
-        rows.append(second_button(Action(words.REMOVE_MIX, remove, key="remove")))
+    rows += at_the_end(known, mix, remove, view)
     kept_action = Action(words.keep(name), None if wanting else keep, wanting, "keep")
     return screen(rows, [main_button(kept_action)])
+
+
+def at_the_end(known: Known, mix: Mix | None, remove: Do, view: View) -> list[ft.Control]:
+    """List a kept recipe's earlier versions, and offer to take it off."""
+    if mix is None:
+        return []
+    off = second_button(Action(words.REMOVE_MIX, remove, key="remove"))
+    return [*versions(known, mix, view), off]
 
 
 def under_parts(edit: Edit[RecipeForm], mix_id: str) -> ft.Control:
@@ -103,6 +123,7 @@ def parts_of(known: Known, form: RecipeForm, looking: int, view: View) -> tuple[
             parts_error(row, view),
             suggested(known, form, at) if at == asks else (),
             at == looking,
+            form.typed_as,
         )
         for at, (row, ratio) in enumerate(zip(form.parts, ratios, strict=True))
     )

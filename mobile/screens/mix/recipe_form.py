@@ -24,6 +24,10 @@ class RecipeForm:
     name: str = ""
     use: str = "glaze"
     planned: str = ""
+    typed_as: str = "parts"
+    notes: str = ""
+    day: str = ""
+    lamp: str = ""
     parts: tuple[tuple[str, ...], ...] = (NEW_PART, NEW_PART)
 
     @property
@@ -42,7 +46,9 @@ def form_of(known: Known, mix: Mix | None, view: View) -> RecipeForm:
         rows.append(
             (paint.name, view.typed("parts_count", part.parts_count), paint.day, paint.lamp)
         )
-    return RecipeForm(mix.name, mix.use, view.typed("planned_g", mix.planned_g), tuple(rows))
+    planned = view.typed("planned_g", mix.planned_g)
+    own = mix.typed_as, mix.notes, mix.day, mix.lamp
+    return RecipeForm(mix.name, mix.use, planned, *own, tuple(rows))
 
 
 def parts_error(row: tuple[str, ...], view: View) -> str:
@@ -100,7 +106,7 @@ def todo(form: RecipeForm, view: View) -> str:
         parts_error(row, view) or look_error(row[DAY]) or look_error(row[LAMP]) for row in rows
     ]
     wrong += [paint_error(form, at) for at in range(len(form.parts))]
-    wrong.append(planned_error(form, view))
+    wrong += [planned_error(form, view), look_error(form.day), look_error(form.lamp)]
     return next((words.TODO_WRONG for said in wrong if said), "")
 
 

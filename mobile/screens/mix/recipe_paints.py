@@ -38,9 +38,18 @@ def records_of(
     job = known.job.id if known.job else ""
     stamp = session.stamp(mix.id if mix else new_id)
     planned_g = planned_of(form, view)
-    if mix is None:
-        return Mix(*stamp, job, name, tuple(parts), form.use, planned_g), tuple(paints)
-    changed = replace(mix, name=name, parts=tuple(parts), use=form.use, planned_g=planned_g)
+    made = mix or Mix(*stamp, job, name, tuple(parts))
+    changed = replace(
+        made,
+        name=name,
+        parts=tuple(parts),
+        use=form.use,
+        planned_g=planned_g,
+        typed_as=form.typed_as,
+        notes=form.notes.strip(),
+        day=look_of(form.day),
+        lamp=look_of(form.lamp),
+    )
     return changed, tuple(paints)
 
 
