@@ -18,6 +18,7 @@ from mobile.session.pots import READING, RESTART, next_number, under_way
 from mobile.session.session import Session
 from mobile.session.to_weigh import to_weigh_next
 from mobile.store.entries import (
+    CanStirred,
     CautionRead,
     PotStarted,
 )
@@ -128,14 +129,31 @@ async def start_planned(session: Session) -> PotStarted | None:
     return await start_pot(session, load.mix, load.load_g, known.settings.cup_g)
 
 
+def not_stirred(known: Known, pot: Pot) -> tuple[str, ...]:
+    """Give the cans of a pot that nobody has stirred through today."""
+    today = clock.day(clock.now_s())
+    done = {entry.can for entry in known.of(CanStirred) if entry.day == today}
+    return tuple(dict.fromkeys(can for can in pot.cans if can and can not in done))
+
+
 def stir_due(known: Known, pot: Pot) -> bool:
-    """Tell whether to ask if the cans are stirred: once a day, before the first pour."""
+    """Tell whether to ask if the cans are stirred: each once a day, before the first pour.
+
+    Where no paint has a can, it is asked once a day for the job.
+    """
+    if pot.last:
+        return False
+    if any(pot.cans):
+        return bool(not_stirred(known, pot))
     today, job = clock.day(clock.now_s()), pot.started.job
     said = (e for e in known.of(CautionRead) if e.caution == STIR and e.job == job)
-    return not pot.last and all(entry.day != today for entry in said)
+    return all(entry.day != today for entry in said)
 
 
 async def said_stirred(session: Session, pot: Pot) -> None:
-    """Log that the cans were stirred today."""
+    """Log that the cans were stirred today, each can for itself."""
     day = clock.day(clock.now_s())
+    if cans := not_stirred(session.known, pot):
+        await session.keep(*(CanStirred(*session.stamp(), can, day) for can in cans))
+        return
     await session.keep(CautionRead(*session.stamp(), pot.started.job, STIR, day))

@@ -30,6 +30,7 @@ NET, LITRES = "net", "by its density"
 HOW_NOTE = "Of what a lid off can let dry at the most, half is taken off."
 
 # What a can is
+LOT = "Lot, off the label"
 NUMBER, PAINT, LABEL, DENSITY = "Can number", "Paint", "Paint on the label", "Density"
 LOOKS = "How it looks"
 EMPTY_WEIGHS, UNOPENED_WEIGHS = "Empty can weighs", "Weighed unopened"

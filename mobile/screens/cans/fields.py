@@ -107,6 +107,7 @@ def label_fields(filling: Filling) -> ft.Control:
     several = (
         filling.field("label", view.label(words.LABEL, "label_l"), form.label),
         filling.field("density", view.label(words.DENSITY, "density_g_ml"), form.density),
+        filling.field("lot", words.LOT, form.lot, number=False),
     )
     return Fields(several, filling.typed, key="label")
 

@@ -1,6 +1,6 @@
 """What is typed of a can, and how it is read."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.errors import Refused, require
 from mobile.session.cans import EMPTY, UNOPENED, checked, paint_named
@@ -28,6 +28,7 @@ class CanForm:
     density: str = ""
     tare: str = EMPTY
     grams: str = ""
+    lot: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +54,7 @@ def form_of(known: Known, can: Can | None, number: int, view: View) -> CanForm:
         view.typed("density_g_ml", paint.density_g_ml if paint else None),
         EMPTY,
         view.typed("tare_g", can.tare_g),
+        can.lot,
     )
 
 
@@ -76,8 +78,17 @@ def meant(known: Known, can: Can | None, form: CanForm, stamps: Stamps, view: Vi
     gross_g = view.read("gross_g", form.grams) if unopened else None
     tare_g = None if unopened else optional("tare_g", form.grams, view)
     whence = can.tare_from if can and can.tare_g == tare_g else EMPTY
-    stamp = (can.id, *stamps[0][1:]) if can else stamps[0]
-    made = Can(*stamp, int(number), paint.id, label_l, tare_g, "" if tare_g is None else whence)
+    made = replace(
+        can or Can(*stamps[0], int(number), paint.id),
+        at_s=stamps[0][1],
+        device=stamps[0][2],
+        number=int(number),
+        paint=paint.id,
+        label_l=label_l,
+        tare_g=tare_g,
+        tare_from="" if tare_g is None else whence,
+        lot=form.lot.strip(),
+    )
     return Meant(checked(known, made, paint, gross_g), paint, gross_g)
 
 
@@ -119,7 +130,8 @@ def paint_of(
         day, lamp = day or kept.day, lamp or kept.lamp
     if (day, lamp, density) == (kept.day, kept.lamp, kept.density_g_ml):
         return kept
-    return Paint(kept.id, *stamp[1:], kept.name, day, lamp, density)
+    _, at_s, device = stamp
+    return replace(kept, at_s=at_s, device=device, day=day, lamp=lamp, density_g_ml=density)
 
 
 def suggested(known: Known, form: CanForm) -> tuple[Paint, ...]:
