@@ -98,6 +98,12 @@ LEFT_OUT = (
     "dateutil.parser.*",
     "dateutil.tz.win",
     "icalendar.timezone.pytz",
+    # pictures of codes: the app draws its own
+    "qrcode.image.pil",
+    "qrcode.image.styledpil",
+    "qrcode.image.styles.colormasks",
+    "qrcode.image.styles.moduledrawers.pil",
+    "qrcode.image.styles.moduledrawers.svg",
     # stands in for a C module that is there
     "_pydatetime",
 )
