@@ -157,3 +157,15 @@ async def said_stirred(session: Session, pot: Pot) -> None:
         await session.keep(*(CanStirred(*session.stamp(), can, day) for can in cans))
         return
     await session.keep(CautionRead(*session.stamp(), pot.started.job, STIR, day))
+
+
+def takes_g(known: Known, pot: Pot) -> float:
+    """Find what may stand on the scale for a pot: its capacity, or the cup and a full bucket."""
+    settings = known.settings
+    if settings.bucket_l is None:
+        return settings.scale_capacity_g
+    density_g_ml = density_of(known, like_pot(pot))
+    if density_g_ml is None:
+        return settings.scale_capacity_g
+    cup_g = max(pot.started.cup_g or 0.0, pot.plan.offset_g)
+    return min(settings.scale_capacity_g, cup_g + settings.bucket_l * density_g_ml * ML_PER_L)

@@ -25,7 +25,7 @@ CUP_AFTER, IN_THE_CUP = "the cup then", "In the cup"
 # Too much
 KEPT_OVER = "Left as it is; the pot keeps what was really poured."
 TIP = "Tip it out, start again"
-TOO_HEAVY = "That is more than the scale takes."
+TOO_HEAVY = "That is more than scale or bucket take."
 CANS_HOLD, CANS_UNKNOWN = (
     "Cans and scale hold it.",
     "Not every can was weighed: look into it first.",

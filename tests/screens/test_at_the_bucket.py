@@ -9,7 +9,7 @@ from core.errors import Refused
 from mobile.screens.job.place import JobPlace
 from mobile.screens.mix.place import MixPlace
 from mobile.session.amounts import amount_of
-from mobile.session.begin import split, start_pot
+from mobile.session.begin import split, start_pot, takes_g
 from mobile.session.pots import under_way
 from mobile.session.scale import check_scale, error_g, part_suffers
 from mobile.session.session import Session
@@ -137,5 +137,20 @@ def test_steps_are_spoken_and_the_screen_stays_on_only_where_one_asks_for_it() -
         while now(session).target:
             await on_the_mark(session, now(session))
         assert spoken_step(session.known) == words.SAID_ALL_IN
+
+    asyncio.run(story())
+
+
+def test_a_bigger_batch_that_the_bucket_cant_hold_is_no_answer() -> None:
+    async def story() -> None:
+        session = await at_ember()
+        await on_the_mark(session, now(session))
+        await scale_reads(session, now(session), 81.9)  # 4.6 g of orange too much
+        answers = now(session).answers(takes_g(session.known, now(session)))
+        assert answers.make.fits
+        await session.keep(replace(session.known.settings, bucket_l=0.22))
+        answers = now(session).answers(takes_g(session.known, now(session)))
+        assert not answers.make.fits  # 250.4 g are more than 0.22 L
+        assert answers.best == "tip"
 
     asyncio.run(story())

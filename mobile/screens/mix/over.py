@@ -16,6 +16,7 @@ from mobile.screens.mix.answers import Answer, keep_answer, make_answer, tip_ans
 from mobile.screens.mix.at_scale import back_corner, narrow
 from mobile.screens.mix.room import answer_cup
 from mobile.session.address import HOW, go
+from mobile.session.begin import takes_g
 from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
@@ -40,7 +41,7 @@ def TooMuch(
 ) -> ft.Control:
     """Offer the three answers; the cheapest that keeps the colour is the main one."""
     view, session, touch = use_view(), use_session(), use_touch(pot)
-    three = pot.answers(known.settings.scale_capacity_g, prices_per_g(known, pot))
+    three = pot.answers(takes_g(known, pot), prices_per_g(known, pot))
     use_how(how(known, over, three, view) if at == HOW else None)
 
     async def back() -> None:
