@@ -3,12 +3,15 @@
 from dataclasses import dataclass
 from string import ascii_lowercase
 
+from core.cans.drying import Air, dried_off
 from core.errors import require
 from core.mixing.cups import cups_g
 from core.mixing.plan import NET_G
 from mobile import clock
 from mobile.session.amounts import amount_of
+from mobile.session.cans import air_of
 from mobile.session.known import Known, found
+from mobile.session.left import last_air
 from mobile.session.session import Session, Undo
 from mobile.store.entries import CupFilled, LeftoverKept, WeighedBack
 from mobile.store.pot import Pot
@@ -19,6 +22,9 @@ MONTHS_COUNT = 1, 120
 COLDEST_C = -60.0, 60.0
 S_PER_MONTH = 30.44 * 86400  # a mean month: a use-by is no appointment
 HAIR_G = 0.05
+S_PER_H = 3600.0
+CUP_ACROSS_M = 0.08  # a usual cup: common practice, no published source
+USUAL_AIR = Air(23.0, 0.5)  # standard laboratory conditions, ISO 3270
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +94,16 @@ async def weigh_back(session: Session, pot: Pot, left: tuple[tuple[str, float], 
     await session.keep(*entries, forget=(f"mix/pots/{pot.id}/left",))
     in_all_g = sum(net_g for _, net_g in left)
     session.tell(words.weighed_back(in_all_g), Undo(entries=tuple(e.id for e in entries)))
+
+
+def dries_g(known: Known) -> tuple[float, Air]:
+    """Find what an open cup can lose in an hour at the most, and the air that this is said of.
+
+    The air is that of the last lid that was off, else a usual room.
+    """
+    lid = last_air(known)
+    air = air_of(lid) if lid else USUAL_AIR
+    return dried_off(S_PER_H, CUP_ACROSS_M, air).bound_g, air
 
 
 def next_jar(known: Known) -> int:

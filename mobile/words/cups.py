@@ -9,7 +9,7 @@ HOW = (("even", "People"), ("area", "Walls and zones"))
 IN_POT, INTO_JAR = "Left in the pot", "Into a jar"
 KEEP_LEFT = "Keep what is left"
 USE_BY, COLDEST = "Use within, months", "Coldest night where it stands"
-DRIES = "An open cup loses water: a skin, a thicker glaze. Cover it between coats."
+COVER = "It thickens the glaze: cover it between coats."
 FROST = "Water-borne paint that froze is spoilt: its label says how cold it may stand."
 ALONE = "It goes on one wall or zone only, or on none yet."
 EMPTY = "Nothing is left in it."
@@ -54,3 +54,8 @@ def leftover(number: int, mix: str) -> str:
 def left_label(name: str) -> str:
     """Label the field of what is left in a cup."""
     return f"Left in {name[:1].lower()}{name[1:]}"
+
+
+def dries(grams_an_hour: str, air: str, humidity: str) -> str:
+    """Say what an open cup loses."""
+    return f"An open cup loses up to {grams_an_hour} an hour at {air} and {humidity}. {COVER}"

@@ -14,7 +14,7 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
-from mobile.session.cups import CUPS_COUNT, by_area, cups_of, even, fill_cups
+from mobile.session.cups import CUPS_COUNT, by_area, cups_of, dries_g, even, fill_cups
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.session import use_session
@@ -65,7 +65,7 @@ def Cups(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
         lines.append(rows([line(first + at, one, pot) for at, one in enumerate(cups)]))
     else:
         lines.append(t.say(words.ALONE if form.how == AREA else "", t.NAME, t.SOFT))
-    lines.append(t.say(words.DRIES, t.CAPTION, t.SOFT))
+    lines.append(t.say(dries_said(known, view), t.CAPTION, t.SOFT))
     return screen(lines, [main_button(Action(words.CUPS, fill if cups else None, key="fill"))])
 
 
@@ -84,3 +84,10 @@ def split_of(known: Known, pot: Pot, form: CupsForm, view: View) -> tuple[tuple[
         return even(pot, int(view.read("cups_count", form.count)))
     except Refused:
         return ()
+
+
+def dries_said(known: Known, view: View) -> str:
+    """Say what an open cup loses in an hour, at the most."""
+    bound_g, air = dries_g(known)
+    humidity = view.show("rh_ratio", air.rh_ratio, 0)
+    return words.dries(view.show("net_g", bound_g), view.show("air_c", air.air_c), humidity)
