@@ -1,14 +1,17 @@
 """Jars of leftovers as paints: a name, two looks, a density, what is left of each."""
 
+from dataclasses import replace
+
 from core.colours.look import light_of, look_of
 from core.colours.mixture import day_light, lamp_light
 from core.mixing.portions import Portion
+from core.mixing.use_up import use_up
 from core.paints.blend import blend
 from core.paints.recipe import Part, shares
 from mobile.session.known import Known, found
 from mobile.session.pots import pot_by
 from mobile.store.entries import LeftoverKept, Poured
-from mobile.store.records import Paint
+from mobile.store.records import Mix, Paint
 from mobile.words import cups as words
 
 LEAST_G = 0.05  # what is less is an empty jar
@@ -72,3 +75,31 @@ def job_jars(known: Known) -> tuple[LeftoverKept, ...]:
 def all_paints(known: Known) -> tuple[Paint, ...]:
     """Give the paints of the shop, and the open job's jars as paints."""
     return (*known.paints, *(jar_paint(known, jar) for jar in job_jars(known)))
+
+
+def jars_for(known: Known, mix: Mix) -> tuple[LeftoverKept, ...]:
+    """Give the jars that hold a mix's colour: leftovers of its own pots."""
+    return tuple(
+        jar
+        for jar in job_jars(known)
+        if (pot := pot_by(known, jar.pot)) and pot.started.mix == mix.id
+    )
+
+
+def with_jar(known: Known, mix: Mix, batch_g: float, jar: LeftoverKept) -> Mix | None:
+    """Give a mix for one pot that uses a jar up, its parts in grams; None where it can't be.
+
+    What the jar holds counts as what was really poured into its pot.
+    """
+    pot = pot_by(known, jar.pot)
+    if pot is None or not pot.went_in:
+        return None
+    whole = shares(mix.parts)
+    batch = tuple(
+        Portion(part.paint, batch_g * share) for part, share in zip(mix.parts, whole, strict=True)
+    )
+    found_g = use_up(batch, pot.went_in, left_g(known, jar))
+    if found_g.used_g <= LEAST_G:
+        return None
+    rest = tuple(Part(one.paint, one.net_g) for one in found_g.rest if one.net_g > LEAST_G)
+    return replace(mix, parts=(Part(jar.id, found_g.used_g), *rest))

@@ -23,3 +23,8 @@ def let_down(tint: str, carrier: str, grams: tuple[str, ...]) -> str:
         f"Or let it down first: {strong} g of {tint} in {weak} g of {carrier}, stirred. "
         f"{use} g of that, then {left} g of {carrier}, are the two parts."
     )
+
+
+def use_jar(number: int, grams: str) -> str:
+    """Offer to use a jar of this colour up in this pot."""
+    return f"Use up jar {number}, {grams} of this colour"

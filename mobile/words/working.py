@@ -38,6 +38,7 @@ NAMES = {
     "most_g": "The most that can be made",
     "tint_g": "Strong paint in the let-down",
     "use_g": "Of the let-down into the pot",
+    "used_g": "Of the leftover into the pot",
     "cup_l": "The cup holds",
     "deducted_m2": "Openings taken off",
     "deficit_g": "Still to pour",

@@ -20,6 +20,7 @@ from core.mixing.plan import Plan, Pour  # noqa: E402
 from core.mixing.portions import Portion  # noqa: E402
 from core.mixing.spill import spilt  # noqa: E402
 from core.mixing.stray import stray  # noqa: E402
+from core.mixing.use_up import use_up  # noqa: E402
 from core.paints.recipe import Part, shares  # noqa: E402
 
 CHANNEL = st.floats(0.0, 1.0)
@@ -144,3 +145,27 @@ def test_more_of_it_keeps_the_proportion(masses: list[float], add_g: float) -> N
     assert sum(one.net_g for one in found) == pytest.approx(add_g)
     for one, mass in zip(found, masses, strict=True):
         assert one.net_g / add_g == pytest.approx(mass / sum(masses))
+
+
+@given(
+    st.lists(st.tuples(MASSES, st.floats(0.1, 50.0)), min_size=1, max_size=5),
+    st.floats(0.0, 2000.0),
+)
+def test_a_leftover_is_used_up_as_far_as_a_linear_programme_finds(
+    parts: list[tuple[float, float]], has_g: float
+) -> None:
+    batch = portions_of([mass for mass, _ in parts])
+    leftover = portions_of([mass for _, mass in parts])
+    found = use_up(batch, leftover, has_g)
+    whole = sum(one.net_g for one in leftover)
+    shares_of = [one.net_g / whole for one in leftover]
+    best = linprog(
+        [-1.0],
+        A_ub=[[share] for share in shares_of],
+        b_ub=[one.net_g for one in batch],
+        bounds=[(0.0, has_g)],
+    )
+    assert best.status == 0
+    assert found.used_g == pytest.approx(-best.fun, abs=1e-6)
+    for one, share, rest in zip(batch, shares_of, found.rest, strict=True):
+        assert rest.net_g + found.used_g * share == pytest.approx(one.net_g, abs=1e-6)

@@ -37,6 +37,7 @@ from core.mixing.restart import offset_after_restart
 from core.mixing.scale import band_g, on_step_g, shown_g, steps_count
 from core.mixing.spill import spilt
 from core.mixing.stray import stray
+from core.mixing.use_up import use_up
 from core.mixing.weigh_out import next_pour, over, poured_g
 from core.paints.blend import blend, solids
 from core.paints.recipe import Part, require_recipe, shares
@@ -70,7 +71,7 @@ NAMES = {
             batch_for_g,
             let_down,
         ),
-        *(band_of_g, limit, scale_error, suffers, cups_g, more_of_it),
+        *(use_up, band_of_g, limit, scale_error, suffers, cups_g, more_of_it),
         *(str, range, list),
     )
 } | {"nan": nan, "inf": inf}

@@ -22,7 +22,7 @@ STEP_NAMES = {
     *("label_ready_at_s", "ready_at_s", "late_at_s", "coated_m2", "u_g", "wanted_l", "holds_l"),
     *("vapour_hpa", "humidity_kg_per_kg", "opening_m2", "bound_g"),
     *("band_ratio", "tint_g", "carrier_g", "use_g", "carrier_left_g", "most_g", "left_ratio"),
-    *("kept_ratio", "hidden_g", "error_g"),
+    *("kept_ratio", "hidden_g", "error_g", "used_g"),
 }
 AS_PYTHON = {"×": "*", "÷": "/", "−": "-", "²": "**2", "³": "**3", "∛": "cbrt", "π": "pi"}
 AS_PYTHON |= {"√": "sqrt", "≤": "<=", "⌈": "ceil(", "⌉": ")"}

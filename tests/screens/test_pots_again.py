@@ -244,3 +244,24 @@ def test_an_open_cup_says_how_much_it_loses_at_the_most() -> None:
     # (25 + 19 v) A (xs - x): an 80 mm cup at 23 C and 50 %, still, loses up to 1.13 g an hour;
     # the same formula is held to its own published humidity in tests/core. Here the air is cooler.
     assert 0.4 < bound_g < 1.13
+
+
+def test_a_jar_of_the_same_colour_is_used_up_in_the_next_pot() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        jar = await keep_leftover(session, pot, 60.0, None, None)
+        ember = job.mix(session.known, "ember wing")
+        screen = OnPlace(session, MixPlace, f"/mix/{ember.id}/weigh")
+        await keys(screen, "232")
+        await tap(screen, "jar 1")
+        live = now(session)
+        assert live.batch_g == pytest.approx(232.0)
+        assert {part.paint: part.net_g for part in live.plan.portions}[jar.id] == pytest.approx(
+            60.0
+        )
+        await poured(session)
+        assert left_g(session.known, jar) == pytest.approx(0.0)
+        rest = [one.net_g for one in live.plan.portions if one.paint != jar.id]
+        assert rest == pytest.approx([14.3, 43.0, 114.7], abs=0.11)  # 172 g in 1 : 3 : 8
+
+    asyncio.run(story())

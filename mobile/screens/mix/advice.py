@@ -1,6 +1,7 @@
 """Advice before a weigh-out: a part too small for the scale, the can that limits, its error."""
 
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
 from functools import partial
 from math import floor
 
@@ -13,22 +14,35 @@ from mobile.parts.tap import Action
 from mobile.screens.mix.start_form import Batch
 from mobile.session.advice import SmallPart, limiting, off_g, small_part, spoilt
 from mobile.session.from_cans import paint_of
+from mobile.session.jars import jars_for, left_g
 from mobile.session.known import Known
 from mobile.session.view import View
+from mobile.store.entries import LeftoverKept
 from mobile.store.records import Mix
 from mobile.words import advice as words
 from mobile.words import grams as in_grams
 from mobile.words import scale
 
 Put = Callable[[str], None]  # other grams onto the keypad
+Use = Callable[[LeftoverKept], Awaitable[None]]  # a jar into the pot
 
 
-def advice(known: Known, mix: Mix, batch: Batch, put: Put, view: View) -> list[ft.Control]:
+@dataclass(frozen=True, slots=True)
+class Doing:
+    """What the advice's buttons do."""
+
+    put: Put
+    use: Use
+
+
+def advice(known: Known, mix: Mix, batch: Batch, do: Doing, view: View) -> list[ft.Control]:
     """Say what speaks for another batch, each with the grams that would do."""
+    put, use = do.put, do.use
     if batch.grams_g is None:
         return []
     portions = tuple(Portion(one.paint.id, one.net_g) for one in batch.parts)
     lines = can_lines(known, mix, batch.grams_g, put, view)
+    lines += [jar_line(known, jar, use) for jar in jars_for(known, mix)]
     if small := small_part(known, portions):
         lines += small_lines(known, small, put, view)
     if wrong := spoilt(known, portions):
@@ -48,6 +62,12 @@ def can_lines(known: Known, mix: Mix, batch_g: float, put: Put, view: View) -> l
     if batch_g <= most.most_g:
         return [t.say(said, t.CAPTION, t.SOFT)]
     return [t.say(said, t.SMALL, t.CAUTION), instead(grams, put, view)]
+
+
+def jar_line(known: Known, jar: LeftoverKept, use: Use) -> ft.Control:
+    """Offer a jar of this colour."""
+    said = words.use_jar(jar.number, in_grams.grams(left_g(known, jar)))
+    return ft.Row([outline_button(Action(said, partial(use, jar), key=f"jar {jar.number}"))])
 
 
 def small_lines(known: Known, small: SmallPart, put: Put, view: View) -> list[ft.Control]:

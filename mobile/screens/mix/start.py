@@ -12,7 +12,7 @@ from mobile.parts.figure import BigFigure
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.advice import advice
+from mobile.screens.mix.advice import Doing, Put, advice
 from mobile.screens.mix.at_scale import narrow, parted
 from mobile.screens.mix.contents import can_for_it
 from mobile.screens.mix.room import inside, low, start_keys_high
@@ -20,12 +20,14 @@ from mobile.screens.mix.start_form import Batch, batch_of, how
 from mobile.session.address import HOW, go
 from mobile.session.begin import start_pot
 from mobile.session.how import use_how
+from mobile.session.jars import with_jar
 from mobile.session.known import Known
 from mobile.session.pots import under_way
 from mobile.session.session import Session, use_session
 from mobile.session.to_weigh import next_load
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
+from mobile.store.entries import LeftoverKept
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams
@@ -69,12 +71,26 @@ def Start(
         *([figure, *head] if low(view) else [*head, figure]),
         cup_and_how(batch, like or mix.id, bool(like)),
         *ready(batch, known.settings.scale_step_g, view),
-        *advice(known, mix, batch, partial(press.put, "grams"), view),
+        *advice(known, mix, batch, doing(session, mix, batch, partial(press.put, "grams")), view),
     ]
     weigh = Action(words.weigh_grams(grams), start if batch.grams_g else None, key="weigh")
     high = start_keys_high(view, len(mix.parts))
     keys = Keypad(weigh, lambda sign: press(asked, sign), inside(view), high, view.text_ratio)
     return screen(lines, [keys])
+
+
+def doing(session: Session, mix: Mix, batch: Batch, put: Put) -> Doing:
+    """Give what the advice's buttons do: put other grams there, use a jar of this colour up."""
+
+    async def use_jar(jar: LeftoverKept) -> None:
+        if batch.grams_g is None:
+            return
+        mixed = with_jar(session.known, mix, batch.grams_g, jar)
+        if mixed:
+            verb = start_pot(session, mixed, batch.grams_g, batch.cup_g)
+            await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
+
+    return Doing(put, use_jar)
 
 
 def on_the_scale(head: ft.Control, pot: Pot) -> ft.Control:
