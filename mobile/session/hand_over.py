@@ -12,6 +12,7 @@ from mobile.session.coats_now import done_coats, drying_of, job_coats, to_do
 from mobile.session.known import Known
 from mobile.session.labels import job_now
 from mobile.session.walls import place_area_m2
+from mobile.words import job as words
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,14 +33,7 @@ class Ahead:
 
 def ahead(known: Known, now_s: float) -> Ahead | None:
     """Find the earliest hand-over from now on; None without steps, or where no time keeps it."""
-    job = job_now(known)
-    if job is None or all(step.use == HAND_OVER for step in job.steps):
-        return None
-    coats, undone = job_coats(known), to_do(known)
-    left = [step for step in job.steps if _left(step, coats, undone)]
-    ids = {step.id for step in left}
-    pairs = tuple(pair for pair in job.waits if {pair.after, pair.before} <= ids)
-    tasks = tuple(_task(known, step, job.waits, now_s) for step in left)
+    tasks, pairs = _left_to_do(known, now_s)
     if not tasks:
         return None
     try:
@@ -49,6 +43,35 @@ def ahead(known: Known, now_s: float) -> Ahead | None:
     except Refused:
         return None
     return _told(now_s, tasks, plan, bare)
+
+
+def hindered(known: Known, now_s: float) -> str:
+    """Name the pair of steps whose waits leave no time; "" where there is a hand-over.
+
+    A label can ask for what a schedule, once kept, has no room for.
+    """
+    tasks, pairs = _left_to_do(known, now_s)
+    try:
+        hand_over(tasks, pairs, one_after_another=True)
+    except Refused as refusal:
+        if refusal.name != "impossible_pair" or known.job is None:
+            return ""
+        names = {step.id: step.name for step in known.job.steps}
+        pair = pairs[int(float(refusal.value))]
+        return words.pair(names[pair.after], names[pair.before])
+    return ""
+
+
+def _left_to_do(known: Known, now_s: float) -> tuple[tuple[Task, ...], tuple[PairWait, ...]]:
+    """Give the steps that are not finished as tasks, and the waits between them."""
+    job = job_now(known)
+    if job is None or all(step.use == HAND_OVER for step in job.steps):
+        return (), ()
+    coats, undone = job_coats(known), to_do(known)
+    left = [step for step in job.steps if _left(step, coats, undone)]
+    ids = {step.id for step in left}
+    pairs = tuple(pair for pair in job.waits if {pair.after, pair.before} <= ids)
+    return tuple(_task(known, step, job.waits, now_s) for step in left), pairs
 
 
 def _told(now_s: float, tasks: tuple[Task, ...], plan: HandOver, bare: HandOver) -> Ahead:

@@ -7,8 +7,10 @@ import pytest
 
 from core.errors import Refused
 from core.waits.pair import PairWait, Wait
+from mobile.screens.job.place import JobPlace
 from mobile.session.begin import start_planned
 from mobile.session.coats_now import coats_now
+from mobile.session.hand_over import ahead, hindered
 from mobile.session.labels import job_now
 from mobile.session.pots import all_pots, under_way
 from mobile.session.shopping import assumed, on_shelf_g, on_steps, unmixed
@@ -16,6 +18,8 @@ from mobile.session.walls import keep_wall
 from mobile.session.weigh_out import give_up, on_the_mark
 from mobile.store.entries import TippedOut
 from mobile.store.records import LabelWait
+from tests.screens.seen import OnPlace
+from tests.screens.seen import words as said
 from tests.session import moth_cellar as job
 
 
@@ -109,5 +113,27 @@ def test_a_second_wall_of_the_same_name_is_refused() -> None:
             await keep_wall(session, "new", " wall 1", wall.shape)
         assert refusal.value.name == "wall_taken"
         await keep_wall(session, wall.id, "Wall 1", wall.shape)
+
+    asyncio.run(story())
+
+
+def test_a_label_that_leaves_no_time_is_named_instead_of_a_hand_over() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        known = session.known
+        assert known.job is not None
+        by_use = {step.id: step.use for step in known.job.steps}
+        waits = tuple(
+            usual(pair) if by_use[pair.after] == "base" else pair for pair in known.job.waits
+        )
+        await session.keep(replace(known.job, waits=waits))
+        assert hindered(session.known, 2e9) == ""
+        paint = next(one for one in known.paints if one.name == "fluorescent violet")
+        label = LabelWait("", Wait(600.0, 601.0, "end", "start"))  # gone before a coat is on
+        await session.keep(replace(paint, waits=(label,)))
+        assert ahead(session.known, 2e9) is None
+        assert "base" in hindered(session.known, 2e9)
+        screen = OnPlace(session, JobPlace, "/job")
+        assert any("leaves no room" in text for text in said(screen))
 
     asyncio.run(story())

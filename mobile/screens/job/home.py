@@ -15,13 +15,13 @@ from mobile.parts.tap import Action
 from mobile.screens.job.stops import stops_of
 from mobile.session.address import NEW, go
 from mobile.session.demo import open_demo
-from mobile.session.hand_over import Ahead, ahead
+from mobile.session.hand_over import Ahead, ahead, hindered
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.store.records import Job
-from mobile.words import files, how_much, places
+from mobile.words import files, how_much, places, trouble
 from mobile.words import job as words
 
 
@@ -42,6 +42,7 @@ def Home(known: Known, *, key: str | None = None) -> ft.Control:
     lines = [
         header(title, known.job.name if plan else "", outline_button(rename)),
         *([t.say(small, t.CAPTION, t.SOFT)] if small else []),
+        *no_time(known, plan, now_s),
         *hung(known, plan, view),
         tiles(drawers(session, known), view.width, view.text_ratio),
         t.say(words.WHOLE if shown.whole else words.NOT_WHOLE, t.CAPTION, t.SOFT),
@@ -56,6 +57,13 @@ def hand_over_said(job: Job, plan: Ahead | None, now_s: float, view: View) -> tu
     whole = view.show("wait_s", plan.from_now_s)
     small = words.earliest(whole, view.show("wait_s", plan.waits_only_s), plan.works)
     return words.hand_over_at(when(plan.hand_over_s, now_s)), small
+
+
+def no_time(known: Known, plan: Ahead | None, now_s: float) -> list[ft.Control]:
+    """Say which pair of steps leaves no time, where no hand-over can be said."""
+    pair = hindered(known, now_s) if plan is None else ""
+    said = trouble.SENTENCES["impossible_pair"].format(pair)
+    return [t.say(said, t.NAME, t.CAUTION)] if pair else []
 
 
 def hung(known: Known, plan: Ahead | None, view: View) -> list[ft.Control]:
