@@ -78,7 +78,6 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
         ),
         name_field(form, edit),
         *uses(form, edit, view),
-        typed_as(form, edit, view),
         *(
             row_of(known, part, edit, partial(toggle, part.at), view)
             for part in parts_of(known, form, looking, view)
@@ -87,6 +86,7 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
         under_parts(edit, mix_id),
         planned_field(form, edit, view),
         t.say(words.PLANNED_MORE, t.CAPTION, t.SOFT),
+        typed_as(form, edit, view),
         *own_looks(form, edit),
         notes_field(form, edit),
     ]
