@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from core.colours.look import Lab, Light, difference_de, lab_of
-from core.colours.mixture import day_light, lamp_light
+from core.colours.look import Lab, difference_de, lab_of
+from core.colours.mixture import Looks, mixed
 from core.errors import require
 from core.mixing.portions import Portion
 from core.mixing.scale import BAND_RATIO
@@ -15,14 +15,6 @@ NUDGE_RATIO = 1e-4  # of the batch: small enough for a slope
 WIDEST_RATIO = 0.05  # a model from looks alone is trusted no further: this project
 USES_UP = "min({budget_de} × {nudge_g} ÷ {shift_de} ÷ {part_g}, {widest_ratio})"
 MODEL = "this project's planning model"
-
-
-@dataclass(frozen=True, slots=True)
-class Looks:
-    """How a paint looks by day and under the lamp, linear light."""
-
-    day: Light
-    lamp: Light
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +52,7 @@ def bands(
     Source: this project's planning model; 1 % without looks is common practice, no published
     source; the budget of 0.5 is from memory.
 
-    >>> white, black = Looks((0.9,) * 3, (0.9,) * 3), Looks((0.05,) * 3, (0.0,) * 3)
+    >>> white, black = Looks((0.9,) * 3, (0.0,) * 3, 0.07), Looks((0.05,) * 3, (0.0,) * 3, 0.04)
     >>> grey = bands((Portion("white", 342.0), Portion("black", 38.0)), (white, black))
     >>> [round(ratio, 3) for ratio in grey.parts_ratio]
     [0.039, 0.039]
@@ -99,6 +91,5 @@ def _shift_de(
 
 def _seen(masses: tuple[float, ...], looks: tuple[Looks, ...]) -> tuple[Lab, Lab]:
     whole_g = sum(masses)
-    shares = tuple(mass_g / whole_g for mass_g in masses)
-    days, lamps = tuple(one.day for one in looks), tuple(one.lamp for one in looks)
-    return lab_of(day_light(shares, days)), lab_of(lamp_light(shares, lamps, days))
+    day, lamp = mixed(tuple(mass_g / whole_g for mass_g in masses), looks)
+    return lab_of(day), lab_of(lamp)

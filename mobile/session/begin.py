@@ -2,12 +2,11 @@
 
 from dataclasses import replace
 
-from core.colours.look import light_of
+from core.colours.mixture import Looks, looks_of
 from core.errors import require
-from core.mixing.band import Looks, bands
+from core.mixing.band import bands
 from core.mixing.portions import Portion, portions, pouring_order
-from core.mixing.pot import contents
-from core.paints.blend import ML_PER_L, blend
+from core.paints.blend import blend
 from core.paints.recipe import Part
 from mobile import clock
 from mobile.session.cans import can_for
@@ -15,6 +14,7 @@ from mobile.session.from_cans import paint_of
 from mobile.session.job import settings_now
 from mobile.session.known import Known, found
 from mobile.session.pots import READING, RESTART, next_number, under_way
+from mobile.session.scale import room_g
 from mobile.session.session import Session
 from mobile.session.to_weigh import to_weigh_next
 from mobile.store.entries import (
@@ -33,9 +33,7 @@ def split(known: Known, mix: Mix, batch_g: float, cup_g: float | None) -> tuple[
     settings = known.settings
     require("cup_g", cup_g or 0.0, 0.0, settings.scale_capacity_g)
     require("batch_g", batch_g, settings.scale_step_g, settings.scale_capacity_g - (cup_g or 0.0))
-    if settings.bucket_l is not None and (density_g_ml := density_of(known, mix)):
-        bucket_g = settings.bucket_l * density_g_ml * ML_PER_L
-        require("bucket_g", batch_g, 0.0, bucket_g)
+    require("bucket_g", batch_g, 0.0, room_g(known, density_of(known, mix.parts), cup_g or 0.0))
     return pouring_order(portions(mix.parts, batch_g, settings.scale_step_g), batch_g)
 
 
@@ -78,17 +76,15 @@ async def start_pot(
 
 def bands_of(known: Known, parts: tuple[Portion, ...]) -> tuple[float, ...]:
     """Give each part's band from what a slip does to the colour; none where a look is missing."""
-    looks = tuple(looks_of(known, part.paint) for part in parts)
+    looks = tuple(looks_known(known, part.paint) for part in parts)
     reckoned = bands(parts, looks)
     return reckoned.parts_ratio if reckoned.working else ()
 
 
-def looks_of(known: Known, paint_id: str) -> Looks | None:
+def looks_known(known: Known, paint_id: str) -> Looks | None:
     """Give a paint's two looks as light; None where one is not known."""
     paint = paint_of(known, paint_id)
-    if not (paint.day and paint.lamp):
-        return None
-    return Looks(light_of(paint.day), light_of(paint.lamp))
+    return looks_of(paint.day, paint.lamp) if paint.day and paint.lamp else None
 
 
 def lots_of(known: Known, cans: tuple[str, ...]) -> tuple[str, ...]:
@@ -96,20 +92,16 @@ def lots_of(known: Known, cans: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(can.lot if (can := found(known.cans, one)) else "" for one in cans)
 
 
-def density_of(known: Known, mix: Mix) -> float | None:
+def density_of(known: Known, parts: tuple[Part, ...]) -> float | None:
     """Give the density of a mix; None where one of its paints has none."""
-    densities = [paint_of(known, part.paint).density_g_ml for part in mix.parts]
+    densities = [paint_of(known, part.paint).density_g_ml for part in parts]
     told = tuple(one for one in densities if one is not None)
-    if len(told) < len(densities):
-        return None
-    return blend(mix.parts, told, 1.0).density_g_ml
+    return blend(parts, told, 1.0).density_g_ml if len(told) == len(densities) else None
 
 
 def like_pot(pot: Pot) -> Mix:
     """Give a pot as a recipe: parts as they were really poured."""
-    parts = tuple(
-        Part(one.paint, one.net_g) for one in contents((*pot.poured, *pot.strays)) if one.net_g
-    )
+    parts = tuple(Part(one.paint, one.net_g) for one in pot.went_in)
     started = pot.started
     stamp = started.mix, started.at_s, started.device
     return Mix(*stamp, started.job, started.name, parts)
@@ -160,12 +152,7 @@ async def said_stirred(session: Session, pot: Pot) -> None:
 
 
 def takes_g(known: Known, pot: Pot) -> float:
-    """Find what may stand on the scale for a pot: its capacity, or the cup and a full bucket."""
-    settings = known.settings
-    if settings.bucket_l is None:
-        return settings.scale_capacity_g
-    density_g_ml = density_of(known, like_pot(pot))
-    if density_g_ml is None:
-        return settings.scale_capacity_g
-    cup_g = max(pot.started.cup_g or 0.0, pot.plan.offset_g)
-    return min(settings.scale_capacity_g, cup_g + settings.bucket_l * density_g_ml * ML_PER_L)
+    """Find how much paint cup, bucket and scale take for a pot, strays counted."""
+    parts = tuple(Part(one.paint, one.net_g) for one in pot.plan.portions)
+    cup_g = max(pot.started.cup_g or 0.0, pot.plan.offset_g - pot.strays_g)
+    return room_g(known, density_of(known, parts), cup_g)

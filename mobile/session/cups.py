@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from string import ascii_lowercase
 
 from core.cans.drying import Air, dried_off
-from core.errors import require
+from core.errors import Refused, require
 from core.mixing.cups import cups_g
 from core.mixing.plan import NET_G
 from mobile import clock
@@ -24,7 +24,7 @@ S_PER_MONTH = 30.44 * 86400  # a mean month: a use-by is no appointment
 HAIR_G = 0.05
 S_PER_H = 3600.0
 CUP_ACROSS_M = 0.08  # a usual cup: common practice, no published source
-USUAL_AIR = Air(23.0, 0.5)  # standard laboratory conditions, ISO 3270
+USUAL_AIR = Air(23.0, 0.5)  # conditioning of paints, ISO 3270, from memory
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +73,7 @@ def by_area(known: Known, pot: Pot) -> tuple[tuple[str, float], ...]:
 async def fill_cups(session: Session, pot: Pot, cups: tuple[tuple[str, float], ...]) -> None:
     """Log that a pot was split; each cup gets the next letter."""
     taken = len(cups_of(session.known, pot))
-    require("cups_count", taken + len(cups), *CUPS_COUNT)
+    require("cups_count", taken + len(cups), 1, CUPS_COUNT[1])
     require("in_pot_g", sum(net_g for _, net_g in cups), 0.0, pot.left_g + HAIR_G)
     letters = ascii_lowercase[taken:]
     entries = tuple(
@@ -85,12 +85,25 @@ async def fill_cups(session: Session, pot: Pot, cups: tuple[tuple[str, float], .
     session.tell(said, Undo(entries=tuple(entry.id for entry in entries)))
 
 
-async def weigh_back(session: Session, pot: Pot, left: tuple[tuple[str, float], ...]) -> None:
-    """Log what is left in the pot ("") and in its cups, each no more than went in."""
-    most = {cup.id: cup.net_g for cup in cups_of(session.known, pot)}
+Left = tuple[tuple[str, float], ...]  # cups by id, "" for the pot itself, and what is left in each
+
+
+def _require_left(known: Known, pot: Pot, left: Left) -> None:
+    most = {cup.id: cup.net_g for cup in cups_of(known, pot)}
+    if not left:
+        raise Refused("left_g", "", 0.0, pot.in_cup_g)
     for cup, net_g in left:
         require("left_g", net_g, 0.0, most.get(cup, pot.in_cup_g) + HAIR_G)
-    entries = tuple(WeighedBack(*session.stamp(), pot.id, cup, net_g) for cup, net_g in left)
+
+
+def _back(session: Session, pot: Pot, left: Left) -> tuple[WeighedBack, ...]:
+    return tuple(WeighedBack(*session.stamp(), pot.id, cup, net_g) for cup, net_g in left)
+
+
+async def weigh_back(session: Session, pot: Pot, left: Left) -> None:
+    """Log what is left in a pot and in its cups, each no more than went in."""
+    _require_left(session.known, pot, left)
+    entries = _back(session, pot, left)
     await session.keep(*entries, forget=(f"mix/pots/{pot.id}/left",))
     in_all_g = sum(net_g for _, net_g in left)
     session.tell(words.weighed_back(in_all_g), Undo(entries=tuple(e.id for e in entries)))
@@ -112,20 +125,27 @@ def next_jar(known: Known) -> int:
 
 
 async def keep_leftover(
-    session: Session, pot: Pot, net_g: float, months: float | None, coldest_c: float | None
+    session: Session, pot: Pot, left: Left, months: float | None, coldest_c: float | None
 ) -> LeftoverKept:
-    """Put what is left of a pot into a jar with a number of its own."""
-    require("net_g", net_g, HAIR_G, min(NET_G[1], pot.in_cup_g + HAIR_G))
+    """Put what is left in a pot and its cups into a jar with a number of its own.
+
+    Each is weighed back first, so that what went onto walls is known, and is empty then.
+    """
+    _require_left(session.known, pot, left)
+    net_g = sum(one_g for _, one_g in left)
+    require("left_g", net_g, HAIR_G, min(NET_G[1], pot.in_cup_g + HAIR_G))
     use_by = ""
     if months is not None:
         require("months_count", months, *MONTHS_COUNT)
         use_by = clock.day(clock.now_s() + months * S_PER_MONTH)
     if coldest_c is not None:
         require("coldest_c", coldest_c, *COLDEST_C)
-    number = next_jar(session.known)
+    number, before = next_jar(session.known), _back(session, pot, left)
     jar = LeftoverKept(*session.stamp(), pot.id, number, net_g, use_by, coldest_c)
-    await session.keep(jar, forget=(f"mix/pots/{pot.id}/left",))
-    session.tell(words.in_jar(number, net_g), Undo(entries=(jar.id,)))
+    after = _back(session, pot, tuple((cup, 0.0) for cup, _ in left))
+    entries: tuple[WeighedBack | LeftoverKept, ...] = (*before, jar, *after)
+    await session.keep(*entries, forget=(f"mix/pots/{pot.id}/left",))
+    session.tell(words.in_jar(number, net_g), Undo(entries=tuple(e.id for e in entries)))
     return jar
 
 

@@ -1,16 +1,18 @@
 """Jars of leftovers as paints: a name, two looks, a density, what is left of each."""
 
 from dataclasses import replace
+from itertools import takewhile
 
-from core.colours.look import light_of, look_of
-from core.colours.mixture import day_light, lamp_light
+from core.colours.look import look_of
+from core.colours.mixture import looks_of, mixed
 from core.mixing.portions import Portion
 from core.mixing.use_up import use_up
 from core.paints.blend import blend
 from core.paints.recipe import Part, shares
 from mobile.session.known import Known, found
 from mobile.session.pots import pot_by
-from mobile.store.entries import LeftoverKept, Poured
+from mobile.store.entries import LeftoverKept, PotStarted, Poured
+from mobile.store.pot import OfAPot, pot_of
 from mobile.store.records import Mix, Paint
 from mobile.words import cups as words
 
@@ -28,27 +30,36 @@ def left_g(known: Known, jar: LeftoverKept) -> float:
     return max(0.0, jar.net_g - out_g)
 
 
+def holds(known: Known, jar: LeftoverKept) -> tuple[str, tuple[Portion, ...]]:
+    """Give the name of a jar's mix, and what had gone into its pot when it was filled.
+
+    A pot can be added to or corrected later; that changes no jar.
+    """
+    started = found(known.of(PotStarted), jar.pot)
+    if started is None:
+        return "", ()
+    entries = takewhile(lambda entry: entry.id != jar.id, known.entries)
+    own = tuple(one for one in entries if isinstance(one, OfAPot) and one.pot == jar.pot)
+    return started.name, pot_of(started, own).went_in
+
+
 def jar_paint(known: Known, jar: LeftoverKept) -> Paint:
     """Give a jar as a paint: mixed of what was really poured into its pot."""
-    pot = pot_by(known, jar.pot)
-    name = words.leftover(jar.number, pot.started.name if pot else "")
-    blank = Paint(jar.id, jar.at_s, jar.device, name)
-    parts = pot.went_in if pot else ()
-    paints = tuple(found(known.paints, one.paint) for one in parts)
-    told = tuple(paint for paint in paints if paint)
+    mix, parts = holds(known, jar)
+    blank = Paint(jar.id, jar.at_s, jar.device, words.leftover(jar.number, mix))
+    told = tuple(paint for one in parts if (paint := found(known.paints, one.paint)))
     if not parts or len(told) < len(parts):
         return blank  # of another leftover, or of a paint that is off the list
     day, lamp = _looks(parts, told)
-    return Paint(*(jar.id, jar.at_s, jar.device, name), day, lamp, _density_g_ml(parts, told))
+    return replace(blank, day=day, lamp=lamp, density_g_ml=_density_g_ml(parts, told))
 
 
 def _looks(parts: tuple[Portion, ...], paints: tuple[Paint, ...]) -> tuple[str, str]:
     if not all(paint.day and paint.lamp for paint in paints):
         return "", ""
     weights = shares(tuple(Part(one.paint, one.net_g) for one in parts))
-    days = tuple(light_of(paint.day) for paint in paints)
-    lamps = tuple(light_of(paint.lamp) for paint in paints)
-    return look_of(day_light(weights, days)), look_of(lamp_light(weights, lamps, days))
+    day, lamp = mixed(weights, tuple(looks_of(paint.day, paint.lamp) for paint in paints))
+    return look_of(day), look_of(lamp)
 
 
 def _density_g_ml(parts: tuple[Portion, ...], paints: tuple[Paint, ...]) -> float | None:
@@ -91,14 +102,14 @@ def with_jar(known: Known, mix: Mix, batch_g: float, jar: LeftoverKept) -> Mix |
 
     What the jar holds counts as what was really poured into its pot.
     """
-    pot = pot_by(known, jar.pot)
-    if pot is None or not pot.went_in:
+    _, inside = holds(known, jar)
+    if not inside:
         return None
     whole = shares(mix.parts)
     batch = tuple(
         Portion(part.paint, batch_g * share) for part, share in zip(mix.parts, whole, strict=True)
     )
-    found_g = use_up(batch, pot.went_in, left_g(known, jar))
+    found_g = use_up(batch, inside, left_g(known, jar))
     if found_g.used_g <= LEAST_G:
         return None
     rest = tuple(Part(one.paint, one.net_g) for one in found_g.rest if one.net_g > LEAST_G)

@@ -1,16 +1,16 @@
 """Verbs of what goes wrong at the scale besides too much: the wrong can, a cup knocked over."""
 
 from core.errors import Refused, require
-from core.mixing.plan import TOTAL, targets_g
+from core.mixing.plan import CAN, NET_G, TOTAL, targets_g
 from core.mixing.portions import Portion
 from core.mixing.scale import shown_g
 from core.mixing.spill import Spilt as Left
 from core.mixing.spill import spilt
 from core.mixing.stray import Stray, stray
+from mobile.session.begin import takes_g
 from mobile.session.cans import can_for
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART
-from mobile.session.scale import room_g
 from mobile.session.session import Session, Undo
 from mobile.session.weigh_out import net_of
 from mobile.store.entries import AimChanged, MadeMore, Poured, Spilt, StrayPoured
@@ -33,11 +33,19 @@ def other_paints(known: Known, pot: Pot) -> tuple[Paint, ...]:
     return tuple(sorted(others, key=lambda paint: paint.id not in stocked))
 
 
+def went_in_g(known: Known, pot: Pot, reads_g: float) -> float:
+    """Find what the wrong can gave, from what the scale reads now.
+
+    With the can on the scale the wrong one stood there, tared for itself.
+    """
+    return reads_g if pot.plan.way == CAN else net_of(known, pot, reads_g)
+
+
 async def wrong_can(session: Session, pot: Pot, paint: str, reads_g: float) -> None:
     """Log what went in of another can; one that is in the recipe is a pour of its part."""
     known = session.known
-    net_g = net_of(known, pot, reads_g)
-    require("stray_g", net_g, pot.plan.scale_step_g, reads_g)
+    net_g = went_in_g(known, pot, reads_g)
+    require("stray_g", net_g, pot.plan.scale_step_g, NET_G[1])
     can = can_for(known, paint, net_g)
     stamp = session.stamp()
     entry: Poured | StrayPoured = StrayPoured(*stamp, pot.id, paint, can, net_g)
@@ -49,7 +57,7 @@ async def wrong_can(session: Session, pot: Pot, paint: str, reads_g: float) -> N
 
 def saved(known: Known, pot: Pot) -> Stray:
     """Find what can be saved of a pot with a stray in it."""
-    return stray(pot.plan, pot.poured, pot.stray_g, room_g(known))
+    return stray(pot.plan, pot.poured, pot.stray_g, takes_g(known, pot))
 
 
 async def hide_stray(session: Session, pot: Pot) -> None:
@@ -66,7 +74,7 @@ def left_of(pot: Pot, reads_g: float) -> Left:
     Where the scale counts up from part to part it shows the rest as it would the whole; else the
     cup's own weight is taken off by the person, or by a tare.
     """
-    off_g = pot.plan.offset_g - sum(pour.net_g for pour in pot.strays)
+    off_g = pot.plan.offset_g - pot.strays_g
     left_g = reads_g - off_g if pot.plan.way == TOTAL else reads_g
     if left_g > pot.in_cup_g:
         raise Refused("left_g", left_g, 0.0, pot.in_cup_g)

@@ -1,11 +1,14 @@
 """Verbs of a pot that is done: more of it, its colour corrected; it goes back on the scale."""
 
+from dataclasses import replace
+
 from core.errors import require
 from core.mixing.correct import Correction, Lack, correct
 from core.mixing.cups import ADD_G, more_of_it
 from core.mixing.portions import Portion, pouring_order
+from core.mixing.scale import BAND_RATIO
 from core.paints.recipe import Part, shares
-from mobile.session.begin import bands_of
+from mobile.session.begin import bands_of, density_of
 from mobile.session.cans import can_for
 from mobile.session.known import Known, found
 from mobile.session.mix import changed_recipe
@@ -18,7 +21,7 @@ from mobile.store.records import Mix
 from mobile.words import pot as words
 
 MORE, CORRECTION = "more", "correction"
-PERCENT_DIGITS = 2
+LEAST_PERCENT = 0.01
 
 
 def add_form(pot: Pot) -> str:
@@ -42,12 +45,19 @@ def _aim(session: Session, pot: Pot, portions: tuple[Portion, ...], why: str) ->
     known = session.known
     if under_way(known):
         raise Declined(words.SCALE_TAKEN)
-    require("batch_g", sum(one.net_g for one in portions), 0.0, room_g(known))
+    parts = tuple(Part(one.paint, one.net_g) for one in portions)
+    room = room_g(known, density_of(known, parts), pot.started.cup_g)
+    require("batch_g", sum(one.net_g for one in portions), 0.0, room)
     held = {one.paint: one.net_g for one in pot.holds}
-    cans = tuple(
-        can_for(known, one.paint, one.net_g - held.get(one.paint, 0.0)) for one in portions
+    adds_g = tuple(one.net_g - held.get(one.paint, 0.0) for one in portions)
+    cans = tuple(can_for(known, one.paint, g) for one, g in zip(portions, adds_g, strict=True))
+    ratios = bands_of(known, portions) or (BAND_RATIO,) * len(portions)
+    # A band is a share of what is poured now: of the whole part it could swallow the addition.
+    own = tuple(
+        ratio * add_g / one.net_g
+        for ratio, add_g, one in zip(ratios, adds_g, portions, strict=True)
     )
-    return AimChanged(*session.stamp(), pot.id, portions, cans, bands_of(known, portions), why)
+    return AimChanged(*session.stamp(), pot.id, portions, cans, own, why)
 
 
 async def add_to_pot(session: Session, pot: Pot, add_g: float) -> None:
@@ -69,9 +79,9 @@ def corrected_mix(known: Known, pot: Pot, made: Correction) -> Mix | None:
     mix = found(known.mixes, pot.started.mix)
     if mix is None:
         return None
-    percent = (round(100 * share, PERCENT_DIGITS) for share in shares(made.parts))
+    percent = (max(round(100 * share, 2), LEAST_PERCENT) for share in shares(made.parts))
     parts = tuple(Part(part.paint, count) for part, count in zip(made.parts, percent, strict=True))
-    return changed_recipe(mix, parts, "corrected")
+    return replace(changed_recipe(mix, parts, "corrected"), typed_as="percent")
 
 
 async def correct_pot(session: Session, pot: Pot, lacks: tuple[Lack, ...]) -> None:

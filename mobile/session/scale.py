@@ -16,17 +16,17 @@ BUCKET_L = 0.1, 200.0
 FORM, CHECK_FORM = "job/scale", "job/check"
 
 
-def room_g(known: Known, density_g_ml: float | None = None) -> float:
+def room_g(known: Known, density_g_ml: float | None = None, cup_g: float | None = None) -> float:
     """Find how much paint scale and bucket take; where no density is known the scale alone says.
 
-    The cup that was weighed last stands on the scale.
+    The cup that was weighed last stands on the scale, where no other is named.
     """
     settings = known.settings
-    on_scale_g = settings.scale_capacity_g - (settings.cup_g or 0.0)
+    on_scale_g = settings.scale_capacity_g - ((settings.cup_g or 0.0) if cup_g is None else cup_g)
     if settings.bucket_l is None or density_g_ml is None:
-        return on_scale_g
+        return max(0.0, on_scale_g)
     require("density_g_ml", density_g_ml, *DENSITY_G_ML)
-    return min(on_scale_g, settings.bucket_l * density_g_ml * ML_PER_L)
+    return max(0.0, min(on_scale_g, settings.bucket_l * density_g_ml * ML_PER_L))
 
 
 async def set_scale(session: Session, capacity_g: float, bucket_l: float | None) -> None:

@@ -35,7 +35,7 @@ def amount_or_none(known: Known, mix: Mix) -> Amount | None:
 def made_g(known: Known, mix: Mix) -> tuple[float, ...]:
     """Give the grams of each finished pot of a mix."""
     own = (pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred")
-    return tuple(pot.in_cup_g for pot in own)
+    return tuple(pot.made_g for pot in own)
 
 
 def next_load(known: Known, mix: Mix) -> Load | None:

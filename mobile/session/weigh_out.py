@@ -107,7 +107,10 @@ async def give_up(session: Session, pot: Pot) -> None:
 def restart_of(known: Known, pot: Pot, reads_g: float) -> Restart:
     """Find what a reading says after the scale went off; raise `Refused` for one that can't be."""
     require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
-    return offset_after_restart(pot.plan, pot.poured, reads_g, pot.started.cup_g)
+    cup_g = pot.started.cup_g
+    if cup_g is not None:
+        cup_g += pot.strays_g  # what is in no portion stands there like a heavier cup
+    return offset_after_restart(pot.plan, pot.poured, reads_g, cup_g)
 
 
 async def scale_restarted(session: Session, pot: Pot, reads_g: float) -> Restart:

@@ -57,6 +57,7 @@ class Pot:
     ended: str = ""  # "stirred", "tipped", or nothing while it is under way
     strays: tuple[Pour, ...] = ()  # of wrong cans: in the cup, and in no portion
     drawn_g: float = 0.0  # what went out of it: into cups and jars, onto walls
+    used_g: float = 0.0  # what had gone out of it before it was added to
 
     @property
     def id(self) -> str:
@@ -74,6 +75,11 @@ class Pot:
         return sum(pour.net_g for pour in (*self.poured, *self.strays))
 
     @property
+    def made_g(self) -> float:
+        """All that was ever made of it: what had gone out before it was added to counts too."""
+        return self.in_cup_g + self.used_g
+
+    @property
     def left_g(self) -> float:
         """What should be in it still."""
         return 0.0 if self.ended == "tipped" else max(0.0, self.in_cup_g - self.drawn_g)
@@ -87,8 +93,12 @@ class Pot:
     def holds(self) -> tuple[Portion, ...]:
         """What is in it still, paint by paint, strays too."""
         share = self.left_g / self.in_cup_g if self.in_cup_g else 0.0
-        whole = contents((*self.poured, *self.strays))
-        return tuple(Portion(one.paint, one.net_g * share) for one in whole)
+        return tuple(Portion(one.paint, one.net_g * share) for one in self.went_in)
+
+    @property
+    def strays_g(self) -> float:
+        """All that is in of wrong cans."""
+        return sum(pour.net_g for pour in self.strays)
 
     @property
     def stray_g(self) -> float:
@@ -133,13 +143,14 @@ class Pot:
         """Give what is in of one paint."""
         return sum(pour.net_g for pour in self.poured if pour.paint == paint)
 
-    def answers(
-        self, scale_capacity_g: float, prices_per_g: tuple[float | None, ...] = ()
-    ) -> Answers:
-        """Give the three answers to an over-pour; a price a portion, None where it is unknown."""
-        room_g = max(0.0, scale_capacity_g - max(self.started.cup_g or 0.0, self.plan.offset_g))
+    def answers(self, room_g: float, prices_per_g: tuple[float | None, ...] = ()) -> Answers:
+        """Give the three answers to an over-pour; a price a portion, None where it is unknown.
+
+        `room_g` is what cup, bucket and scale take of paint; strays take their part of it.
+        """
         prices = prices_per_g or (None,) * len(self.plan.portions)
-        return answers(self.plan, self.poured, prices, room_g, self.kept)
+        left_g = max(0.0, room_g - self.strays_g)
+        return answers(self.plan, self.poured, prices, left_g, self.kept)
 
 
 def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
@@ -153,7 +164,7 @@ def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
 
 
 def _after(pot: Pot, entry: Entry) -> Pot:
-    last = (*pot.last, entry) if _found_after_restart(pot.last, entry) else (entry,)
+    last = (*pot.last, entry) if _one_act(pot.last, entry) else (entry,)
     return _THEN[type(entry)](replace(pot, last=last), entry)
 
 
@@ -185,6 +196,7 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
     if entry.why != SPILT:  # a stray is a part of it now, and it is tared with all that is in it
         now = replace(now, poured=(*now.poured, *now.strays), strays=())
         offset_g = -sum(pour.net_g for pour in now.poured)
+    now = replace(now, used_g=pot.used_g + pot.in_cup_g - now.in_cup_g)
     plan = replace(now.plan, portions=entry.portions, factor_ratio=1.0, offset_g=offset_g)
     plan = replace(plan, parts_band_ratio=entry.parts_band_ratio)
     return replace(now, plan=plan, cans=entry.cans, kept=(), ended="")
@@ -203,24 +215,23 @@ def _weighed_back(pot: Pot, entry: WeighedBack) -> Pot:
 def _scaled(pot: Pot, left_g: float) -> Pot:
     """Give a pot of which only so much is left, in its own proportion."""
     share = left_g / pot.in_cup_g if pot.in_cup_g else 0.0
-    strays_g = sum(pour.net_g for pour in pot.strays)
     return replace(
         pot,
         poured=tuple(Pour(pour.paint, pour.net_g * share) for pour in pot.poured),
         strays=tuple(Pour(pour.paint, pour.net_g * share) for pour in pot.strays),
-        plan=replace(pot.plan, offset_g=pot.plan.offset_g - strays_g * (1 - share)),
+        plan=replace(pot.plan, offset_g=pot.plan.offset_g - pot.strays_g * (1 - share)),
         drawn_g=0.0,
     )
 
 
-def _found_after_restart(last: tuple[Entry, ...], entry: Entry) -> bool:
-    """Tell whether a pour was found by the restart before it: one act, one *Undo*."""
-    return (
-        len(last) == 1
-        and isinstance(last[0], ScaleRestarted)
-        and isinstance(entry, Poured)
-        and last[0].at_s == entry.at_s
-    )
+def _one_act(last: tuple[Entry, ...], entry: Entry) -> bool:
+    """Tell whether an entry was written with the one before it: one act, one *Undo*.
+
+    So are a restart and the pour that it found, a spill and the smaller aim after it.
+    """
+    pair = tuple(type(one) for one in (*last, entry))
+    together = pair in {(ScaleRestarted, Poured), (Spilt, AimChanged)}
+    return together and last[0].at_s == entry.at_s
 
 
 _THEN: Final[dict[type[Entry], Callable[[Pot, Any], Pot]]] = {

@@ -12,10 +12,10 @@ CUP_BACK = "Put the cup back on the scale. What does it read?"
 CUP_NET = "What is left in the cup, its own weight taken off?"
 AGAIN = "Pour it again"
 UNSTIRRED = "Reckoned as stirred. What lay on top may have gone over first."
-STRAY = "A stranger in the pot"
+STRAY = "The wrong paint in the pot"
 IN_RECIPE = "It is in this recipe: it counts as poured."
 ANOTHER, NOTHING_GONE = "Another", "Nothing is gone."
-UNSEEN = "Under 1 % nobody sees it."
+UNSEEN = "Then it is 1 % of the batch: seldom seen. Look at a brush-out."
 LOOK = "Look at a brush-out before it goes on the wall."
 TOO_MANY = "That is more than was in it. Read again."
 
@@ -48,7 +48,7 @@ def smaller(batch_g: float) -> str:
 
 def hidden(batch_g: float) -> str:
     """Say the batch that hides it."""
-    return f"The batch is {grams(batch_g)} now: nobody sees it."
+    return f"The batch is {grams(batch_g)} now; the wrong paint is 1 % of it."
 
 
 def hide(batch: str) -> str:

@@ -20,9 +20,17 @@ from core.coats.places import Coat, Place, coats_before, coats_left, coats_of, w
 from core.coats.rate import goes_over_m2, rate_of_film, rate_of_spreading
 from core.coats.schedule import PlannedStep, kept_waits, require_schedule
 from core.colours.look import difference_de, lab_of, light_of, look_of
-from core.colours.mixture import absorption_ratio, day_light, lamp_light, reflected_ratio
+from core.colours.mixture import (
+    Looks,
+    absorption_ratio,
+    day_light,
+    lamp_light,
+    looks_of,
+    mixed,
+    reflected_ratio,
+)
 from core.errors import Refused, require
-from core.mixing.band import Looks, bands
+from core.mixing.band import bands
 from core.mixing.check_weight import scale_error, suffers
 from core.mixing.correct import Lack, correct
 from core.mixing.cups import cups_g, more_of_it
@@ -71,7 +79,7 @@ NAMES = {
             batch_for_g,
             let_down,
         ),
-        *(use_up, band_of_g, limit, scale_error, suffers, cups_g, more_of_it),
+        *(looks_of, mixed, use_up, band_of_g, limit, scale_error, suffers, cups_g, more_of_it),
         *(str, range, list),
     )
 } | {"nan": nan, "inf": inf}

@@ -37,7 +37,7 @@ def test_a_label_says_number_mix_day_grams_who_lots_and_jar(
             await on_the_mark(session, now(session))
         await stirred(session, now(session))
         pot = pots(session.known)[-1]
-        await keep_leftover(session, pot, 40.0, None, 4.0)
+        await keep_leftover(session, pot, (("", 40.0),), None, 4.0)
         label = label_of(session.known, pots(session.known)[-1])
         assert label.number == f"Pot {pot.started.number}"
         assert {"ember wing", "by Ro", "lots L-2031", "jar 1, 40.0 g"} <= set(label.lines)

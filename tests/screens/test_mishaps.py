@@ -19,7 +19,14 @@ from mobile.session.mishaps import (
     wrong_can,
 )
 from mobile.session.session import Session
-from mobile.session.weigh_out import keep_over, on_the_mark, tip_out, undo_last
+from mobile.session.weigh_out import (
+    keep_over,
+    on_the_mark,
+    scale_reads,
+    scale_restarted,
+    tip_out,
+    undo_last,
+)
 from mobile.store.entries import StrayPoured
 from mobile.words import mishaps as words
 from tests.screens.mix_place import keys, now
@@ -149,5 +156,42 @@ def test_the_two_screens_lead_there_from_scale_went_off() -> None:
         assert words.gone_of((("fluorescent yellow", 10.0),), 10.0) in said(screen)
         await tap(screen, "smaller")
         assert now(session).in_cup_g == pytest.approx(9.3)
+
+    asyncio.run(story())
+
+
+def test_a_scale_that_goes_off_over_a_stranger_takes_it_for_no_part() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        await start_pot(session, job.mix(session.known, "ember wing"), 232.0, 21.4)
+        await on_the_mark(session, now(session))
+        await wrong_can(session, now(session), paint(session, "standard white"), 21.3)
+        restart = await scale_restarted(session, now(session), 21.4 + 21.3)  # cup, 19.3 and 2.0
+        assert restart.missed_g == pytest.approx(0.0)
+        pot = now(session)
+        assert pot.in_cup_g == pytest.approx(21.3)
+        assert pot.target is not None
+        assert pot.target.reads_g == pytest.approx(21.4 + 21.3 + 58.0)
+
+    asyncio.run(story())
+
+
+def test_a_spill_and_its_smaller_pot_are_one_act() -> None:
+    async def story() -> None:
+        session = await at_orange()
+        await make_smaller(session, now(session), 9.3)
+        await undo_last(session, now(session))
+        assert now(session).in_cup_g == pytest.approx(19.3)
+        assert now(session).batch_g == pytest.approx(232.0)
+
+    asyncio.run(story())
+
+
+def test_the_wrong_can_on_the_scale_was_tared_for_itself() -> None:
+    async def story() -> None:
+        session = await at_orange("can")
+        await scale_reads(session, now(session), 20.0)  # of 58.0
+        await wrong_can(session, now(session), paint(session, "standard white"), 3.0)
+        assert now(session).stray_g == pytest.approx(3.0)
 
     asyncio.run(story())

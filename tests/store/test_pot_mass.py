@@ -95,5 +95,6 @@ def test_a_thousand_pots_close() -> None:
             )()
             pot = pot_of(kitchen.started, tuple(kitchen.entries))
             assert pot.left_g == pytest.approx(kitchen.in_it_g, abs=HAIR_G)
+            assert pot.made_g == pytest.approx(kitchen.poured_g - kitchen.spilt_g, abs=HAIR_G)
             assert sum(one.net_g for one in pot.holds) == pytest.approx(pot.left_g, abs=HAIR_G)
             assert all(one.net_g >= 0 for one in pot.holds)

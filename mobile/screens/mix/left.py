@@ -74,12 +74,12 @@ def Left(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
 
     async def jar() -> None:
         try:
-            net_g = sum(net_g for _, net_g in edit.now.weighed(view)) or pot.left_g
+            left = edit.now.weighed(view) or (("", pot.left_g),)
             keeps = edit.now.keeps(view)
         except Refused as refusal:
             session.refuse(refusal)
             return
-        await session.attempt(keep_leftover(session, pot, net_g, *keeps), then=to_pot)
+        await session.attempt(keep_leftover(session, pot, left, *keeps), then=to_pot)
 
     back = Action(places.BACK, lambda: go(places.MIX, "pots", pot.id), key="back")
     lines: list[ft.Control] = [

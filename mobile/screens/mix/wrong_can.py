@@ -16,12 +16,11 @@ from mobile.screens.mix.room import figure_most, inside
 from mobile.session.address import go
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.mishaps import WRONG, other_paints, wrong_can
+from mobile.session.mishaps import WRONG, other_paints, went_in_g, wrong_can
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import net_of
 from mobile.store.pot import Pot
 from mobile.words import mishaps as words
 from mobile.words import places
@@ -75,7 +74,7 @@ def paints(known: Known, pot: Pot, chosen: str, choose: "ft.StateSetter[str]") -
 def went_in(known: Known, pot: Pot, paint: str, text: str, view: View) -> str:
     """Say how much went in by what is typed; "" where that can't be."""
     try:
-        net_g = net_of(known, pot, view.read("reads_g", text))
+        net_g = went_in_g(known, pot, view.read("reads_g", text))
     except Refused:
         return ""
     return words.so_much(net_g, paint_of(known, paint).name) if paint and net_g else ""
