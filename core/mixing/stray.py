@@ -27,6 +27,11 @@ class Stray:
     lost_g: float
     working: Working
 
+    @property
+    def best(self) -> str:
+        """Name the way that keeps the colour with less paint, "make" or "tip"."""
+        return "make" if self.fits and self.extra_g <= self.lost_g else "tip"
+
 
 def stray(
     plan: Plan,

@@ -41,7 +41,7 @@ OfAPot = (
     | Stirred
     | TippedOut
 )
-SPILT = "spilt"
+SPILT, SPILL = "spilt", "spill"
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +57,7 @@ class Pot:
     ended: str = ""  # "stirred", "tipped", or nothing while it is under way
     strays: tuple[Pour, ...] = ()  # of wrong cans: in the cup, and in no portion
     drawn_g: float = 0.0  # what went out of it: into cups and jars, onto walls
+    fates: tuple[str, ...] = ()  # a "spill", "more" of it, a "correction"
     used_g: float = 0.0  # what had gone out of it before it was added to
 
     @property
@@ -199,7 +200,12 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
     now = replace(now, used_g=pot.used_g + pot.in_cup_g - now.in_cup_g)
     plan = replace(now.plan, portions=entry.portions, factor_ratio=1.0, offset_g=offset_g)
     plan = replace(plan, parts_band_ratio=entry.parts_band_ratio)
-    return replace(now, plan=plan, cans=entry.cans, kept=(), ended="")
+    fates = pot.fates if entry.why == SPILT else (*pot.fates, entry.why)
+    return replace(now, plan=plan, cans=entry.cans, kept=(), ended="", fates=fates)
+
+
+def _spilt(pot: Pot, entry: Spilt) -> Pot:
+    return replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL))
 
 
 def _drawn(pot: Pot, entry: CupFilled | LeftoverKept) -> Pot:
@@ -240,7 +246,7 @@ _THEN: Final[dict[type[Entry], Callable[[Pot, Any], Pot]]] = {
     KeptOver: _kept_over,
     ScaleRestarted: _restarted,
     StrayPoured: _stray_poured,
-    Spilt: lambda pot, entry: _scaled(pot, entry.left_g),
+    Spilt: _spilt,
     AimChanged: _aim_changed,
     CupFilled: _drawn,
     LeftoverKept: _drawn,

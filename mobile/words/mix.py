@@ -16,6 +16,8 @@ USES = {
 }
 
 # How a pot came out
+NOT_PLANNED = "not in the recipe"
+FATES = {"spill": "part of it spilt", "more": "added to", "correction": "colour corrected"}
 AS_PLANNED, ON_THE_SCALE, NOT_WEIGHED = "as planned", "on the scale", "nothing poured"
 
 # The recipe
@@ -147,6 +149,11 @@ def tipped_out(lost: str) -> str:
 def made_bigger(planned: str) -> str:
     """Say that an over-pour was made good."""
     return f"made bigger, from {unbroken(planned)}"
+
+
+def with_stray(much: str, paint: str) -> str:
+    """Say that the wrong can went in."""
+    return f"{much} g of {paint} in it"
 
 
 def kept_more(paint: str) -> str:

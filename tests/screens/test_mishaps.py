@@ -18,17 +18,20 @@ from mobile.session.mishaps import (
     smaller,
     wrong_can,
 )
+from mobile.session.pots import pots
 from mobile.session.session import Session
 from mobile.session.weigh_out import (
     keep_over,
     on_the_mark,
     scale_reads,
     scale_restarted,
+    stirred,
     tip_out,
     undo_last,
 )
 from mobile.store.entries import StrayPoured
 from mobile.words import mishaps as words
+from mobile.words import mix as mix_words
 from tests.screens.mix_place import keys, now
 from tests.screens.seen import OnPlace, find, tap
 from tests.screens.seen import words as said
@@ -193,5 +196,22 @@ def test_the_wrong_can_on_the_scale_was_tared_for_itself() -> None:
         await scale_reads(session, now(session), 20.0)  # of 58.0
         await wrong_can(session, now(session), paint(session, "standard white"), 3.0)
         assert now(session).stray_g == pytest.approx(3.0)
+
+    asyncio.run(story())
+
+
+def test_a_stranger_that_stays_is_listed_drawn_and_told() -> None:
+    async def story() -> None:
+        session = await at_orange()
+        white = paint(session, "standard white")
+        await wrong_can(session, now(session), white, 23.3)
+        await keep_over(session, now(session), white)
+        while now(session).target:
+            await on_the_mark(session, now(session))
+        await stirred(session, now(session))
+        pot = pots(session.known)[-1]
+        seen = said(OnPlace(session, MixPlace, f"/mix/pots/{pot.id}"))
+        assert {"236.0 g", "4.0 g", "1.7 %", mix_words.NOT_PLANNED} <= set(seen)
+        assert mix_words.with_stray("4.0", "standard white") in seen
 
     asyncio.run(story())

@@ -2,7 +2,6 @@
 
 import flet as ft
 
-from core.mixing.pot import contents
 from mobile import theme as t
 from mobile.parts.bucket import Bucket, Cup
 from mobile.parts.buttons import main_button, outline_button
@@ -68,7 +67,7 @@ def cup_label(known: Known, pot: Pot, view: View) -> ft.Control:
         tight=True,
     )
     size = SMALL_CUP if narrow(view) else CUP
-    cup = Bucket(in_cup(known, contents(pot.poured)), weigh_words.IN_THE_CUP, size)
+    cup = Bucket(in_cup(known, pot.went_in), weigh_words.IN_THE_CUP, size)
     head = ft.Semantics(header=True, container=True, content=said)
     if view.text_ratio >= t.STACKED_FROM:
         return head

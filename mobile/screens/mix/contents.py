@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import flet as ft
 
 from core.mixing.portions import Portion
+from core.mixing.pot import contents
 from core.paints.recipe import Part, shares
 from mobile.parts.boards import Row, State, row, rows
 from mobile.parts.can import Can
@@ -29,9 +30,13 @@ class InPot:
 
 
 def in_pot(known: Known, pot: Pot) -> tuple[InPot, ...]:
-    """Put together what is in a pot, in pouring order; what was never poured is 0 g."""
-    order = pot.plan.portions
-    poured = tuple(Portion(one.paint, pot.paint_g(one.paint)) for one in order)
+    """Put together what is in a pot, in pouring order; what was never poured is 0 g.
+
+    Strays stand last: nothing of them was planned.
+    """
+    strays = contents(pot.strays)
+    order = (*pot.plan.portions, *(Portion(one.paint, 0.0) for one in strays))
+    poured = (*(Portion(one.paint, pot.paint_g(one.paint)) for one in pot.plan.portions), *strays)
     ratios = share_of(poured)
     return tuple(
         InPot(from_can(known, part, pot.can(part.paint)), plan.net_g, ratio)
@@ -54,9 +59,10 @@ def list_of(parts: tuple[InPot, ...], step_g: float, view: View, left: bool) -> 
 def line(part: InPot, step_g: float, view: View, left: bool) -> ft.Control:
     """Show one paint of a pot."""
     under, state = can_left(part.one) if left else (view.show("share_ratio", part.share_ratio), "")
+    planned = in_grams.scale(part.planned_g, step_g)
     said = Row(
         part.one.paint.name,
-        words.planned(in_grams.scale(part.planned_g, step_g)),
+        words.planned(planned) if part.planned_g else words.NOT_PLANNED,
         in_grams.grams_at(part.one.net_g, step_g),
         under,
         state,
@@ -90,7 +96,7 @@ def can_for_it(one: FromCan, step_g: float) -> tuple[str, State]:
 def how(known: Known, pot: Pot, view: View) -> How:
     """Say how what is in the cup and the shares come about."""
     parts = in_pot(known, pot)
-    poured = tuple(pour for pour in pot.poured if pour.net_g)
+    poured = tuple(pour for pour in (*pot.poured, *pot.strays) if pour.net_g)
     terms = " + ".join(view.show("net_g", pour.net_g) for pour in poured)
     total = view.show("net_g", pot.in_cup_g)
     steps = [HowStep(weigh_words.IN_THE_CUP, terms, total, weigh_words.SUM)]

@@ -3,7 +3,6 @@
 from typing import Literal
 
 from core.mixing.portions import Portion
-from core.mixing.pot import contents
 from mobile.parts.bucket import Layer
 from mobile.parts.can import CanFace
 from mobile.session.cup import tops_ratio
@@ -37,7 +36,7 @@ def layers(known: Known, pot: Pot) -> tuple[Layer, ...]:
 def piles(pot: Pot) -> tuple[tuple[Portion, State], ...]:
     """Give the layers of a cup, lowest first, with their states."""
     target = pot.target
-    poured: list[tuple[Portion, State]] = [(part, "in") for part in contents(pot.poured)]
+    poured: list[tuple[Portion, State]] = [(part, "in") for part in pot.went_in]
     if target is None:
         return tuple(poured)
     waiting: list[tuple[Portion, State]] = [

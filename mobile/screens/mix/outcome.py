@@ -1,5 +1,6 @@
 """How a pot came out, in a few words."""
 
+from core.mixing.pot import contents
 from mobile.parts.boards import State
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
@@ -20,5 +21,12 @@ def came_out(known: Known, pot: Pot) -> tuple[str, State]:
     if pot.plan.factor_ratio > 1:
         planned_g = sum(portion.net_g for portion in pot.plan.portions)
         said.append(words.made_bigger(in_grams.whole(planned_g)))
-    said += [words.kept_more(paint_of(known, paint).name) for paint in pot.kept]
+    strays = contents(pot.strays)
+    named = {one.paint for one in strays}
+    said += [words.kept_more(paint_of(known, one).name) for one in pot.kept if one not in named]
+    said += [
+        words.with_stray(in_grams.scale(one.net_g, step_g), paint_of(known, one.paint).name)
+        for one in strays
+    ]
+    said += [words.FATES[fate] for fate in dict.fromkeys(pot.fates)]
     return (in_grams.listed(tuple(said)), "") if said else (words.AS_PLANNED, "good")

@@ -4,7 +4,6 @@ from functools import partial
 
 import flet as ft
 
-from core.mixing.pot import contents
 from mobile import clock
 from mobile import theme as t
 from mobile.parts.boards import Row, row
@@ -92,5 +91,5 @@ def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
     )
     if view.text_ratio >= t.STACKED_FROM:
         return facts
-    cup = Bucket(in_cup(known, contents(pot.poured)), weigh_words.IN_THE_CUP, CUP)
+    cup = Bucket(in_cup(known, pot.went_in), weigh_words.IN_THE_CUP, CUP)
     return ft.Container(ft.Row([grow(facts), cup], spacing=12), padding=ft.Padding(4, 0, 4, 8))

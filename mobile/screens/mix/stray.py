@@ -48,9 +48,9 @@ def StrayAnswers(known: Known, pot: Pot, how_up: bool, *, key: str | None = None
     make, stays, lose = answers(known, pot, paint, view)
     rows: list[ft.Control] = [
         back_corner(title(known, pot, paint), back, view),
-        card(make, hide if found.fits else None, found.fits, view),
+        card(make, hide if found.fits else None, found.best == "make", view),
         card(stays, keep, False, view),
-        card(lose, tip, not found.fits, view),
+        card(lose, tip, found.best == "tip", view),
     ]
     return screen(rows)
 
