@@ -17,7 +17,7 @@ def test_no_cheaper_set_of_cans_holds_the_need() -> None:
     for _ in range(CASES):
         litres = sorted(chance.sample((0.25, 0.5, 0.75, 1.0, 2.5, 5.0, 10.0), chance.randint(1, 4)))
         prices = [round(size * chance.uniform(1500, 6000)) for size in litres]
-        need_l = chance.uniform(0.01, 30 * max(litres))
+        need_l = chance.uniform(0.01, 12 * max(litres))  # more is only slower
         ours = basket(need_l, tuple(map(Size, litres, map(float, prices))))
         bound = optimize.LinearConstraint([litres], lb=need_l * 1.05)
         theirs = optimize.milp(prices, constraints=bound, integrality=[1] * len(litres))
