@@ -3,13 +3,15 @@
 from dataclasses import dataclass
 from functools import lru_cache
 from html import escape
+from textwrap import wrap
 
 from mobile.device.bridge import bring
 
 MIME = "image/svg+xml"
 QUIET = 4  # modules of white about the code, ISO/IEC 18004
-MODULE, LINE, LEFT = 6, 34, 24  # of the picture, in its own units
-BIG, TEXT = 84, 26
+MODULE, LINE, LEFT, CHIP = 6, 34, 24, 72  # of the picture, in its own units
+BIG, TEXT, TEXT_WIDE, LETTERS_MOST = 84, 26, 560, 38
+NOT_KNOWN = ' stroke-dasharray="4 3"'
 
 Signs = tuple[tuple[bool, ...], ...]  # rows of the code, True for dark
 
@@ -21,6 +23,8 @@ class Label:
     number: str
     lines: tuple[str, ...]
     says: str
+    day: str = ""  # `#rrggbb`, "" where nobody knows it
+    lamp: str = ""
 
 
 @lru_cache(maxsize=8)
@@ -39,24 +43,42 @@ def signs_of(says: str) -> Signs:
 
 
 def picture(label: Label) -> bytes:
-    """Draw a label as an SVG file: black on white, the code at its right."""
+    """Draw a label as an SVG file: black on white, the looks and the code at its right."""
     signs = signs_of(label.says)
     side = (len(signs) + 2 * QUIET) * MODULE
-    high = max(side, BIG + LINE * (len(label.lines) + 1) + LEFT)
-    text_wide = 560
-    dark = "".join(
-        f"M{text_wide + (QUIET + x) * MODULE},{(QUIET + y) * MODULE}h{MODULE}v{MODULE}h-{MODULE}z"
+    wide = TEXT_WIDE + side
+    lines = [part for line in label.lines for part in wrap(line, LETTERS_MOST)]
+    high = max(CHIP + side, BIG + LINE * (len(lines) + 1) + LEFT)
+    said = [f'<text x="{LEFT}" y="{BIG}" font-size="{BIG}">{escape(label.number)}</text>']
+    said += [
+        f'<text x="{LEFT}" y="{BIG + LINE * (at + 1)}" font-size="{TEXT}">{escape(line)}</text>'
+        for at, line in enumerate(lines)
+    ]
+    size = f'width="{wide}" height="{high}"'
+    head = f'<svg xmlns="http://www.w3.org/2000/svg" {size} viewBox="0 0 {wide} {high}"'
+    drawn = f'<rect {size} fill="#fff"/>{_code(signs)}{_chip(label, TEXT_WIDE + side // 2)}'
+    return f'{head} font-family="sans-serif">{drawn}{"".join(said)}</svg>\n'.encode()
+
+
+def _code(signs: Signs) -> str:
+    """Draw the code, a small square for each dark sign."""
+    square = f"h{MODULE}v{MODULE}h-{MODULE}z"
+    dark = (
+        f"M{TEXT_WIDE + (QUIET + x) * MODULE},{CHIP + (QUIET + y) * MODULE}{square}"
         for y, row in enumerate(signs)
         for x, sign in enumerate(row)
         if sign
     )
-    said = [f'<text x="{LEFT}" y="{BIG}" font-size="{BIG}">{escape(label.number)}</text>']
-    said += [
-        f'<text x="{LEFT}" y="{BIG + LINE * (at + 1)}" font-size="{TEXT}">{escape(line)}</text>'
-        for at, line in enumerate(label.lines)
-    ]
-    size = f'width="{text_wide + side}" height="{high}"'
-    view = f'viewBox="0 0 {text_wide + side} {high}"'
-    body = f'<rect {size} fill="#fff"/><path d="{dark}"/>{"".join(said)}'
-    head = f'<svg xmlns="http://www.w3.org/2000/svg" {size} {view} font-family="sans-serif">'
-    return f"{head}{body}</svg>\n".encode()
+    return f'<path d="{"".join(dark)}"/>'
+
+
+def _chip(label: Label, middle: int) -> str:
+    """Draw a split disc: by day on the left, under the lamp on the right; dashed if not known."""
+    half, top, bottom = CHIP // 2 - 8, 8, CHIP - 8
+    sides = (0, label.day or "none"), (1, label.lamp or "none")
+    halves = (
+        f'<path d="M{middle},{top}A{half},{half} 0 0 {side} {middle},{bottom}z" fill="{look}"'
+        f' stroke="#000" stroke-width="2"{NOT_KNOWN if look == "none" else ""}/>'
+        for side, look in sides
+    )
+    return "".join(halves)

@@ -41,6 +41,11 @@ def save_file(name: str, data: bytes, mime: str) -> None:
     call("save", name=name, bytes=data, mime=mime)
 
 
+def print_picture(data: bytes, mime: str) -> None:
+    """Ask the phone to print a picture, and nothing else of the page."""
+    call("print", bytes=data, mime=mime)
+
+
 def pick_file(accept: str) -> None:
     """Let the person choose a file of the phone, of kinds as in `.json,image/*`.
 

@@ -23,6 +23,7 @@ class Field:
     value: str = ""
     error: str = ""
     number: bool = True
+    most: int = NAME_MOST  # letters, of what is no number
 
 
 def rims() -> dict[ft.ControlState, ft.InputBorder]:
@@ -57,7 +58,7 @@ def text_field(field: Field, ref: ft.Ref[ft.TextField] | None = None) -> ft.Text
         label_style=t.style(t.NAME, t.SOFT),
         text_style=t.style(t.HEADING, t.TEXT, t.MEDIUM),
         keyboard_type=ft.KeyboardType.NUMBER if field.number else ft.KeyboardType.TEXT,
-        max_length=None if field.number else NAME_MOST,
+        max_length=None if field.number else field.most,
         counter=None if field.number else no_count(),
         capitalization=None if field.number else ft.TextCapitalization.SENTENCES,
         autocorrect=not field.number,

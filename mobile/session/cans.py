@@ -11,7 +11,7 @@ from core.paints.blend import DENSITY_G_ML
 from core.working import Working
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
-from mobile.store.entries import CanWeighed, LidOff, Poured, StrayPoured
+from mobile.store.entries import CanWeighed, LidOff, Poured, StoodOpen, StrayPoured
 from mobile.store.records import Can, Paint
 from mobile.words import cans as words
 
@@ -103,8 +103,8 @@ def _now(known: Known, can: Can, entries: Iterable[object]) -> CanNow:
     return CanNow(can, paint, weighed, settled, tuple(poured), bound_g, working)
 
 
-def air_of(lid: LidOff) -> Air:
-    """Give the air that a can stood open in."""
+def air_of(lid: LidOff | StoodOpen) -> Air:
+    """Give the air that a can or a cup stood open in."""
     return Air(lid.air_c, lid.rh_ratio, lid.air_m_per_s)
 
 

@@ -89,5 +89,5 @@ def across_of(can: Can) -> float | None:
 
 
 def last_air(known: Known) -> LidOff | None:
-    """Give the air that was typed last."""
+    """Give the lid whose air was typed last."""
     return next(iter(reversed(known.of(LidOff))), None)

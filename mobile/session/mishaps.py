@@ -11,7 +11,7 @@ from mobile.session.begin import takes_g
 from mobile.session.cans import can_for
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART
-from mobile.session.session import Session, Undo
+from mobile.session.session import Declined, Session, Undo
 from mobile.session.weigh_out import net_of
 from mobile.store.entries import AimChanged, MadeMore, Poured, Spilt, StrayPoured
 from mobile.store.pot import SPILT, Pot
@@ -108,6 +108,9 @@ async def make_smaller(session: Session, pot: Pot, reads_g: float) -> None:
     found = left_of(pot, reads_g)
     entry = Spilt(*session.stamp(), pot.id, pot.in_cup_g - found.lost_g)
     same = (session.stamp()[0], entry.at_s, entry.device)
-    aim = AimChanged(*same, pot.id, smaller(pot, found), pot.cans, pot.plan.parts_band_ratio, SPILT)
+    portions = smaller(pot, found)
+    if not portions:
+        raise Declined(words.TOO_LITTLE)
+    aim = AimChanged(*same, pot.id, portions, pot.cans, pot.plan.parts_band_ratio, SPILT)
     await session.keep(entry, aim, forget=FORMS)
     session.tell(words.gone(found.lost_g), Undo(entries=(entry.id, aim.id)))

@@ -133,8 +133,32 @@ class WeighedBack(Stamped):
 
 
 @dataclass(frozen=True, slots=True)
+class StoodOpen(Stamped):
+    """A pot, or one of its cups, stood open for so long in such air; part of it dried off."""
+
+    pot: str
+    cup: str  # as in `WeighedBack`
+    open_s: float
+    across_m: float
+    air_c: float
+    rh_ratio: float
+    air_m_per_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class ThrownAway(Stamped):
+    """So much of what was left of a pot went to waste."""
+
+    pot: str
+    net_g: float
+
+
+@dataclass(frozen=True, slots=True)
 class LeftoverKept(Stamped):
-    """What is left of a pot went into a jar: a paint with a composition of its own."""
+    """What is left of a pot went into a jar: a paint with a composition of its own.
+
+    What it was taken from was weighed back as empty.
+    """
 
     pot: str
     number: int
@@ -233,6 +257,8 @@ Entry = (
     | Stirred
     | CupFilled
     | WeighedBack
+    | StoodOpen
+    | ThrownAway
     | LeftoverKept
     | ScaleChecked
     | CanStirred

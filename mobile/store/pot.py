@@ -15,7 +15,6 @@ from mobile.store.entries import (
     CupFilled,
     Entry,
     KeptOver,
-    LeftoverKept,
     MadeMore,
     PotStarted,
     Poured,
@@ -36,7 +35,6 @@ OfAPot = (
     | Spilt
     | AimChanged
     | CupFilled
-    | LeftoverKept
     | WeighedBack
     | Stirred
     | TippedOut
@@ -56,7 +54,7 @@ class Pot:
     last: tuple[Entry, ...] = ()  # what *Undo* takes back: what was logged last, together
     ended: str = ""  # "stirred", "tipped", or nothing while it is under way
     strays: tuple[Pour, ...] = ()  # of wrong cans: in the cup, and in no portion
-    drawn_g: float = 0.0  # what went out of it: into cups and jars, onto walls
+    drawn_g: float = 0.0  # what went out of it: into cups and jars, onto walls, to waste
     fates: tuple[str, ...] = ()  # a "spill", "more" of it, a "correction"
     used_g: float = 0.0  # what had gone out of it before it was added to
 
@@ -208,7 +206,7 @@ def _spilt(pot: Pot, entry: Spilt) -> Pot:
     return replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL))
 
 
-def _drawn(pot: Pot, entry: CupFilled | LeftoverKept) -> Pot:
+def _drawn(pot: Pot, entry: CupFilled) -> Pot:
     return replace(pot, drawn_g=pot.drawn_g + entry.net_g)
 
 
@@ -249,7 +247,6 @@ _THEN: Final[dict[type[Entry], Callable[[Pot, Any], Pot]]] = {
     Spilt: _spilt,
     AimChanged: _aim_changed,
     CupFilled: _drawn,
-    LeftoverKept: _drawn,
     WeighedBack: _weighed_back,
     Stirred: lambda pot, _: replace(pot, ended="stirred"),
     TippedOut: lambda pot, _: replace(pot, ended="tipped"),

@@ -52,6 +52,14 @@ def _weighed_back(back: e.WeighedBack) -> None:
     require("net_g", back.net_g, *NET_G)
 
 
+def _stood_open(cup: e.StoodOpen) -> None:
+    dried_off(cup.open_s, cup.across_m, Air(cup.air_c, cup.rh_ratio, cup.air_m_per_s))
+
+
+def _thrown_away(waste: e.ThrownAway) -> None:
+    require("net_g", waste.net_g, *NET_G)
+
+
 def _leftover_kept(jar: e.LeftoverKept) -> None:
     require("pot_number", jar.number, *POT_NUMBER)
     require("net_g", jar.net_g, *NET_G)
@@ -117,6 +125,8 @@ ENTRY_CHECKS: Final[dict[type[Record], Callable[[Any], None]]] = {
     e.Spilt: _spilt,
     e.CupFilled: _cup_filled,
     e.WeighedBack: _weighed_back,
+    e.StoodOpen: _stood_open,
+    e.ThrownAway: _thrown_away,
     e.LeftoverKept: _leftover_kept,
     e.ScaleChecked: _scale_checked,
     e.CanStirred: _can_stirred,

@@ -32,7 +32,7 @@ _COUNTS: Final[tuple[tuple[Any, tuple[str, ...]], ...]] = (
         ("pot",),
     ),
     (e.StrayPoured, ("pot", "can")),
-    (e.CupFilled | e.WeighedBack | e.LeftoverKept, ("pot",)),
+    (e.CupFilled | e.WeighedBack, ("pot",)),
 )
 Found = Mapping[str, Record]
 
@@ -91,6 +91,8 @@ _LEADS: Final[tuple[tuple[Any, str, Callable[[Any, Found], bool]], ...]] = (
         | e.Spilt
         | e.CupFilled
         | e.WeighedBack
+        | e.StoodOpen
+        | e.ThrownAway
         | e.LeftoverKept,
         "pot",
         _is(e.PotStarted, "pot"),

@@ -4,14 +4,22 @@ from mobile.words.grams import grams
 
 CUPS, CUPS_MORE = "Split into cups", "by people, or by walls and zones"
 LEFT, LEFT_MORE = "What is left", "weigh it back, keep it in a jar"
-COUNT, EVENLY, BY_AREA = "How many cups", "So many cups", "By square metres"
-HOW = (("even", "People"), ("area", "Walls and zones"))
+COUNT, WHO = "How many cups", "Whose cups"
+WHO_NOTE = "Names, with a comma between. A number after a name is that one's share."
+HOW = (("even", "All alike"), ("people", "People"), ("area", "Walls, zones"))
 IN_POT, INTO_JAR = "Left in the pot", "Into a jar"
 KEEP_LEFT = "Keep what is left"
+OPEN_FOR, AWAY = "Lid off for", "Throw it away"
+DRAIN = "Never into a drain: local rules say where paint and wash-water go."
+WENT, WENT_MORE = "Where it went", "on walls, in tools, dried off, to waste"
+ALL_THERE = "Weigh back what is left, and it is known what went on walls."
+ON_WALLS, IN_TOOLS, DRIED = "On walls, wet as laid", "In tools and cups", "Dried off"
+IN_CUPS, IN_JARS, WASTE = "In its cups", "In its jars", "To waste"
+USUAL, HALF = "as they usually keep", "half of what can have"
 USE_BY, COLDEST = "Use within, months", "Coldest night where it stands"
 COVER = "It thickens the glaze: cover it between coats."
 FROST = "Water-borne paint that froze is spoilt: its label says how cold it may stand."
-ALONE = "It goes on one wall or zone only, or on none yet."
+BY_AREA = "By the square metres of the walls and zones that it goes on, if they are several."
 EMPTY = "Nothing is left in it."
 
 
@@ -28,6 +36,16 @@ def split(count: int, number: int) -> str:
 def weighed_back(net_g: float) -> str:
     """Say what is left."""
     return f"{grams(net_g)} are left."
+
+
+def wasted(net_g: float) -> str:
+    """Say what was thrown away."""
+    return f"{grams(net_g)} went to waste."
+
+
+def give_or_take(net_g: float) -> str:
+    """Say how far it can be off."""
+    return f"give or take {grams(net_g)}"
 
 
 def in_jar(number: int, net_g: float) -> str:

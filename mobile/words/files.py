@@ -44,6 +44,8 @@ KINDS = {
     "Spilt": "a cup that was knocked over",
     "CupFilled": "a cup of a pot",
     "WeighedBack": "what was left of a pot",
+    "StoodOpen": "a cup that stood open",
+    "ThrownAway": "what went to waste of a pot",
     "LeftoverKept": "a jar",
     "ScaleChecked": "a check of the scale",
     "CanStirred": "a can that was stirred",

@@ -2,8 +2,10 @@
 
 from mobile.words.grams import grams
 
-LABEL, LABEL_MORE = "Label", "for the cup or the jar, with a code that opens this pot"
-SAVE, SAVED = "Save as a picture", "The label is in the downloads: print it from there."
+LABEL, LABEL_MORE = "Labels", "for the pot, its cups and its jars, with a code that opens this pot"
+SAVE, SAVED = "Save as a picture", "The label is in the downloads."
+PRINT = "Print it"
+OTHERS = "Other labels"
 SCAN = "A phone's camera opens this pot from the code, where the app is."
 CODE = "QR code that opens this pot"
 
@@ -13,8 +15,23 @@ def pot(number: int) -> str:
     return f"Pot {number}"
 
 
+def cup(number: int, letter: str) -> str:
+    """Say the pot's number and the cup's letter, large."""
+    return f"Pot {number} {letter}"
+
+
+def jar(number: int) -> str:
+    """Say the jar's number, large."""
+    return f"Jar {number}"
+
+
+def from_pot(number: int, mix: str) -> str:
+    """Say which pot a jar was filled from."""
+    return f"{mix}, pot {number}"
+
+
 def made(day: str, in_all_g: float) -> str:
-    """Say when it was mixed, and how much."""
+    """Say on which day, and how much."""
     return f"{day}, {grams(in_all_g)}"
 
 
@@ -23,16 +40,26 @@ def by(who: str) -> str:
     return f"by {who}" if who else ""
 
 
+def whose(whom: str) -> str:
+    """Say for whom, or for which wall."""
+    return f"for {whom}" if whom else ""
+
+
 def lots(several: tuple[str, ...]) -> str:
     """Say the makers' lots."""
     return f"lots {', '.join(several)}" if several else ""
 
 
-def jar(number: int, net_g: float, use_by: str) -> str:
-    """Say which jar it is in, and how long it keeps."""
-    return f"jar {number}, {grams(net_g)}" + (f", use by {use_by}" if use_by else "")
+def keeps(use_by: str, coldest: str) -> str:
+    """Say how long a jar keeps, and how cold it stands."""
+    said = (f"use by {use_by}" if use_by else "", f"coldest night {coldest}" if coldest else "")
+    return ", ".join(one for one in said if one)
 
 
-def file(number: int) -> str:
-    """Name the picture."""
-    return f"pot-{number}.svg"
+def file(number: str) -> str:
+    """Name the picture.
+
+    >>> file("Pot 3 a")
+    'pot-3-a.svg'
+    """
+    return f"{number.lower().replace(' ', '-')}.svg"

@@ -68,6 +68,7 @@ _NAMES = {
     "density_mass_g": "Mass",
     "density_l": "Litres",
     "open_s": "Lid off for",
+    "share_count": "A share",
     "across_m": "Can across",
     "air_c": "Air",
     "rh_ratio": "Humidity",

@@ -30,6 +30,7 @@ from core.colours.mixture import (
     reflected_ratio,
 )
 from core.errors import Refused, require
+from core.mixing.account import Used, account
 from core.mixing.band import bands
 from core.mixing.check_weight import scale_error, suffers
 from core.mixing.correct import Lack, correct
@@ -79,7 +80,19 @@ NAMES = {
             batch_for_g,
             let_down,
         ),
-        *(looks_of, mixed, use_up, band_of_g, limit, scale_error, suffers, cups_g, more_of_it),
+        *(
+            Used,
+            account,
+            looks_of,
+            mixed,
+            use_up,
+            band_of_g,
+            limit,
+            scale_error,
+            suffers,
+            cups_g,
+            more_of_it,
+        ),
         *(str, range, list),
     )
 } | {"nan": nan, "inf": inf}

@@ -23,6 +23,7 @@ STEP_NAMES = {
     *("vapour_hpa", "humidity_kg_per_kg", "opening_m2", "bound_g"),
     *("band_ratio", "tint_g", "carrier_g", "use_g", "carrier_left_g", "most_g", "left_ratio"),
     *("kept_ratio", "hidden_g", "error_g", "used_g"),
+    *("gone_g", "dried_g", "tools_g", "walls_g"),
 }
 AS_PYTHON = {"×": "*", "÷": "/", "−": "-", "²": "**2", "³": "**3", "∛": "cbrt", "π": "pi"}
 AS_PYTHON |= {"√": "sqrt", "≤": "<=", "⌈": "ceil(", "⌉": ")"}

@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from mobile.device.label import MIME, QUIET, Label, picture, signs_of
+from mobile.device.label import CHIP, MIME, MODULE, QUIET, TEXT_WIDE, Label, picture, signs_of
 
 zxing = pytest.importorskip("zxingcpp")
 numpy = pytest.importorskip("numpy")
@@ -38,4 +38,14 @@ def test_the_picture_holds_the_same_code_and_its_words_are_no_markup() -> None:
     assert len(corners) == sum(sign for row in signs for sign in row)
     left = min(int(x) for x, _ in corners)
     top = min(int(y) for _, y in corners)
-    assert (left - 560, top) == (QUIET * 6, QUIET * 6)  # the finder pattern begins after the margin
+    margin = QUIET * MODULE
+    assert (left - TEXT_WIDE, top - CHIP) == (
+        margin,
+        margin,
+    )
+
+
+def test_the_picture_shows_the_looks_that_are_known() -> None:
+    said = picture(Label("Pot 7", (), ADDRESS, "#ff7a1a")).decode()
+    assert said.count('fill="#ff7a1a"') == 1
+    assert said.count('fill="none"') == said.count("dasharray") == 1

@@ -17,6 +17,7 @@ def test_every_call_does_nothing_here() -> None:
     page.set_alarms((("base 1", 1_700_000_000.0),))
     page.silence()
     page.save_file("book.json", b"{}", "application/json")
+    page.print_picture(b"<svg/>", "image/svg+xml")
     page.pick_file(".json")
     page.keep_awake(on=True)
     page.persist()

@@ -10,6 +10,7 @@ from core.paints.blend import solids
 from mobile.session.amounts import Amount, amount_of
 from mobile.session.begin import split
 from mobile.session.cans import can_now, reading_of
+from mobile.session.cups import for_people
 from mobile.session.from_cans import paint_of
 from mobile.session.hand_over import ahead
 from mobile.session.known import Known
@@ -22,6 +23,7 @@ from mobile.store.pot import Pot, pot_of
 from mobile.store.records import Mix
 from tests.session import moth_cellar as job
 
+PEOPLE = ("one", 0.3), ("two", 0.27), ("three", 0.23), ("four", 0.2)  # of the job: area shares
 COATS = {
     "promoter": "promoter",
     "base": "base",
@@ -55,6 +57,7 @@ Figure = tuple[str, object]
 def figures(known: Known) -> dict[str, object]:
     """Give all figures by their names."""
     told: list[Figure] = [*areas(known), *weigh_out(known), *ledger(known), *cans(known)]
+    told += among_four(known)
     for name, coat in COATS.items():
         told += of_coat(known, job.mix(known, name), coat)
     return dict([*told, *buying(known), *waits(known)])
@@ -119,6 +122,18 @@ def weigh_out(known: Known) -> Iterator[Figure]:
             yield f"weigh.{PAINTS[paint_of(known, target.paint).name]}.{name}", target.reads_g
             poured = (*poured, Pour(target.paint, target.net_g))
     yield from over_pour(known, mix, loads.load_g)
+
+
+def among_four(known: Known) -> Iterator[Figure]:
+    """Split what all loads of the base come to, once boxed, by the share of each person."""
+    mix = job.mix(known, "base")
+    loads = amount_of(known, mix).loads
+    assert loads is not None
+    pot = begun(known, job.mix(known, "ember wing"), 1.0)
+    boxed = replace(pot, poured=(Pour("base", loads.batch_g),))
+    cups = for_people(boxed, PEOPLE)
+    for number, (_, net_g) in enumerate(cups, 1):
+        yield f"split.person{number}", net_g
 
 
 def over_pour(known: Known, mix: Mix, batch_g: float) -> Iterator[Figure]:

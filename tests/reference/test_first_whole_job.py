@@ -79,13 +79,18 @@ def moved(change: Callable[[Known], Record]) -> tuple[set[str], dict[str, object
         (
             a_door_10_cm_wider,
             {
-                *("area.W1", "area.total", "base", "clear", "promoter"),
+                *("area.W1", "area.total", "base", "split", "clear", "promoter"),
                 *("buy.BF", "buy.BS", "buy.CC", "buy.PR"),
             },
             "area.total",
             24.338,
         ),
-        (base_loss_3_more, {"base", "buy.BF", "buy.BS", "buy.total_minor"}, "base.batch_g", 9276),
+        (
+            base_loss_3_more,
+            {"base", "split", "buy.BF", "buy.BS", "buy.total_minor"},
+            "base.batch_g",
+            9276,
+        ),
         (
             one_more_part_of_medium,
             {"G1", "buy.CM", "buy.FO", "buy.FY", "over", "weigh"},

@@ -9,9 +9,7 @@ from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
 from mobile.session.begin import like_pot, start_pot
 from mobile.session.chips import chip_of
-from mobile.session.cups import (
-    weigh_back,
-)
+from mobile.session.leftovers import Back, weigh_back
 from mobile.session.mishaps import wrong_can
 from mobile.session.mix import keep_mix
 from mobile.session.pot_again import add_to_pot, correct_pot
@@ -32,7 +30,7 @@ from tests.session import moth_cellar as job
 def test_a_live_pot_is_topped_up_in_its_real_proportion() -> None:
     async def story() -> None:
         session, pot = await ember_done()
-        await weigh_back(session, pot, (("", 116.0),))
+        await weigh_back(session, pot, Back((("", 116.0),)))
         half = again(session, pot)
         assert half.left_g == pytest.approx(116.0)
         screen = OnPlace(session, MixPlace, f"/mix/pots/{pot.id}/add")
@@ -171,7 +169,7 @@ def test_a_correction_no_larger_than_a_band_is_poured_all_the_same() -> None:
 def test_what_was_used_before_a_pot_was_added_to_counts_as_made() -> None:
     async def story() -> None:
         session, pot = await ember_done()
-        await weigh_back(session, pot, (("", 116.0),))
+        await weigh_back(session, pot, Back((("", 116.0),)))
         await add_to_pot(session, again(session, pot), 58.0)
         await poured(session)
         done = again(session, pot)

@@ -100,7 +100,7 @@ def test_the_form_of_the_file_is_as_described() -> None:
         '{"at_s": 1900000001.0, "device": "6f1c2a34-0000-4000-8000-000000000001", '
         '"fields": [["grams", "1."]], "id": "weigh", "kind": "Draft"}\n'
         "],\n"
-        '"schema": 3\n'
+        '"schema": 4\n'
         "}\n"
     )
 
@@ -124,7 +124,7 @@ def test_an_empty_book_is_a_file_too() -> None:
         "format": "duskcoat-book",
         "job": None,
         "records": [],
-        "schema": 3,
+        "schema": 4,
     }
 
 

@@ -14,6 +14,7 @@ from mobile.store.book import keyed
 from mobile.store.door import MemoryDoor
 from mobile.store.errors import Busy, Damaged, Full, Unreadable
 from mobile.store.library import Library
+from mobile.store.migrations import schema_of
 from mobile.store.records import Paint, Record
 from tests.store import made
 from tests.store.bad_doors import DeafDoor, SlowDoor, SmallDoor, StagingDoor, copied
@@ -198,7 +199,7 @@ def test_a_new_book_gets_a_random_device_and_keeps_it() -> None:
         assert (await Library.open(MemoryDoor())).device != library.device
         await library.keep(EMBER)
         assert (await Library.open(door, made.PHONE)).device == library.device
-        assert library.schema == 3
+        assert library.schema == schema_of()
 
     asyncio.run(run())
 

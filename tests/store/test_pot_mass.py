@@ -8,7 +8,6 @@ from core.mixing.portions import Portion
 from mobile.store.entries import (
     AimChanged,
     CupFilled,
-    LeftoverKept,
     PotStarted,
     Poured,
     Spilt,
@@ -62,12 +61,9 @@ class Kitchen:
         self.spilt_g += self.in_it_g - left_g
 
     def draw(self) -> None:
-        """Fill a cup or a jar."""
+        """Fill a cup."""
         net_g = self.in_it_g * self.chance.random()
-        entry: OfAPot = CupFilled(*self.stamp(), "pot", "a", "", net_g)
-        if self.chance.random() < 0.5:
-            entry = LeftoverKept(*self.stamp(), "pot", 1, net_g, "", None)
-        self.entries.append(entry)
+        self.entries.append(CupFilled(*self.stamp(), "pot", "a", "", net_g))
         self.drawn_g += net_g
 
     def use(self) -> None:

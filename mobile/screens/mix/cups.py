@@ -1,5 +1,6 @@
-"""Split a pot into cups: so many alike, or by the square metres of its walls and zones."""
+"""Split a pot into cups: so many alike, for people, or by the m² of its walls and zones."""
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
 
@@ -14,9 +15,11 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
-from mobile.session.cups import CUPS_COUNT, by_area, cups_of, dries_g, even, fill_cups
+from mobile.session.cups import CUPS_COUNT, by_area, cups_of, even, fill_cups, for_people
 from mobile.session.forms import use_form
 from mobile.session.known import Known
+from mobile.session.leftovers import dries_g
+from mobile.session.people import people_of
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
@@ -24,8 +27,10 @@ from mobile.words import cups as words
 from mobile.words import grams as in_grams
 from mobile.words import places
 from mobile.words import pot as pot_words
+from mobile.words.trouble import refused
 
-EVEN, AREA = "even", "area"
+EVEN, PEOPLE, AREA = "even", "people", "area"
+PEOPLE_MOST = 400  # letters: a crew and its shares
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +39,7 @@ class CupsForm:
 
     how: str = EVEN
     count: str = "2"
+    people: str = ""
 
 
 @ft.component
@@ -57,16 +63,32 @@ def Cups(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
         header(words.CUPS, pot_words.left(pot.left_g), outline_button(back, "back")),
         segmented(words.HOW, form.how, partial(typed, "how"), view.text_ratio, "how"),
     ]
-    if form.how == EVEN:
-        wrong = view.error("cups_count", form.count, CUPS_COUNT)
-        lines.append(Fields((Field("count", words.COUNT, form.count, wrong),), typed))
+    lines += asked(form, typed, view)
     first = len(cups_of(known, pot))
     if cups:
         lines.append(rows([line(first + at, one, pot) for at, one in enumerate(cups)]))
-    else:
-        lines.append(t.say(words.ALONE if form.how == AREA else "", t.NAME, t.SOFT))
     lines.append(t.say(dries_said(known, view), t.CAPTION, t.SOFT))
     return screen(lines, [main_button(Action(words.CUPS, fill if cups else None, key="fill"))])
+
+
+def asked(form: CupsForm, typed: Callable[[str, str], None], view: View) -> list[ft.Control]:
+    """Ask how many cups, or whose; walls and zones are known."""
+    if form.how == EVEN:
+        wrong = view.error("cups_count", form.count, CUPS_COUNT)
+        return [Fields((Field("count", words.COUNT, form.count, wrong),), typed)]
+    if form.how == PEOPLE:
+        whose = Field("people", words.WHO, form.people, wrong_share(form, view), False, PEOPLE_MOST)
+        return [Fields((whose,), typed), t.say(words.WHO_NOTE, t.CAPTION, t.SOFT)]
+    return [t.say(words.BY_AREA, t.NAME, t.SOFT)]
+
+
+def wrong_share(form: CupsForm, view: View) -> str:
+    """Say which share can't be read."""
+    try:
+        people_of(form.people, view)
+    except Refused as refusal:
+        return refused(refusal, view.show)
+    return ""
 
 
 def line(at: int, one: tuple[str, float], pot: Pot) -> ft.Control:
@@ -81,6 +103,8 @@ def split_of(known: Known, pot: Pot, form: CupsForm, view: View) -> tuple[tuple[
     try:
         if form.how == AREA:
             return by_area(known, pot)
+        if form.how == PEOPLE:
+            return for_people(pot, people_of(form.people, view))
         return even(pot, int(view.read("cups_count", form.count)))
     except Refused:
         return ()

@@ -23,12 +23,14 @@ from mobile.screens.mix.room import narrowed
 from mobile.screens.mix.start import Start
 from mobile.screens.mix.step import WeighStep
 from mobile.screens.mix.stray import StrayAnswers
+from mobile.screens.mix.went import WhereItWentScreen
 from mobile.screens.mix.wrong_can import WrongCan
 from mobile.session.address import HOW, NEW, with_sheet
 from mobile.session.begin import like_pot
 from mobile.session.known import Known, found
 from mobile.session.pots import pot_by, under_way
 from mobile.session.view import VIEW, use_view
+from mobile.session.ways import ways_of
 from mobile.store.pot import Pot
 
 MISHAPS: dict[str, Callable[..., ft.Control]] = {
@@ -41,7 +43,7 @@ OF_A_POT: dict[str, Callable[..., ft.Control]] = {
     "correct": Correct,
     "cups": Cups,
     "left": Left,
-    "label": LabelScreen,
+    "went": WhereItWentScreen,
 }
 CENTER, STRETCH = ft.MainAxisAlignment.CENTER, ft.CrossAxisAlignment.STRETCH
 
@@ -72,9 +74,17 @@ def pots_place(known: Known, rest: str, how: bool) -> ft.Control | None:
         return None
     if more == "more" and pot.in_cup_g:
         return Start(known, like_pot(pot), how, pot.id, key=f"more {pot_id}")
-    if more in OF_A_POT and pot.ended and (pot.left_g or more == "label"):
-        return OF_A_POT[more](known, pot, how, key=f"{more} {pot_id}")
-    return PotScreen(known, pot, how, key=f"pot {pot_id}")
+    return pot_place(known, pot, more, how)
+
+
+def pot_place(known: Known, pot: Pot, rest: str, how: bool) -> ft.Control:
+    """Show a pot, or what is done with it."""
+    way, _, vessel = rest.partition("/")
+    if way not in ways_of(known, pot):
+        return PotScreen(known, pot, how, key=f"pot {pot.id}")
+    if way == "label":
+        return LabelScreen(known, pot, vessel, key=f"label {pot.id} {vessel}")
+    return OF_A_POT[way](known, pot, how, key=f"{way} {pot.id}")
 
 
 def recipes(known: Known, head: str, rest: str, how: bool) -> ft.Control:

@@ -21,6 +21,7 @@ from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.times import when
 from mobile.session.view import View, use_view
+from mobile.session.ways import ways_of
 from mobile.store.pot import Pot
 from mobile.words import cups as of_cups
 from mobile.words import grams as in_grams
@@ -36,6 +37,7 @@ WAYS = (
     ("correct", of_pot.CORRECT, of_pot.CORRECT_MORE),
     ("cups", of_cups.CUPS, of_cups.CUPS_MORE),
     ("left", of_cups.LEFT, of_cups.LEFT_MORE),
+    ("went", of_cups.WENT, of_cups.WENT_MORE),
     ("label", of_label.LABEL, of_label.LABEL_MORE),
 )
 
@@ -53,8 +55,8 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
         list_of(in_pot(known, pot), pot.plan.scale_step_g, view, False),
         ft.Row([outline_button(why)]),
     ]
-    if pot.ended == "stirred" and pot.left_g:
-        rows.append(ways_on(pot))
+    if pot.ended == "stirred":
+        rows.append(ways_on(known, pot))
     if not pot.ended:  # *Stirred, done* was taken back
         on = words.carry_on(pot.started.name, words.pot(pot.started.number).lower())
         button = Action(on, lambda: go(places.MIX, "weigh"), key="carry on")
@@ -65,9 +67,11 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
     return screen(rows, [main_button(more)])
 
 
-def ways_on(pot: Pot) -> ft.Control:
+def ways_on(known: Known, pot: Pot) -> ft.Control:
     """Offer what can be done with a pot that is done."""
-    return rows_of([row(Row(said, more), partial(to, pot, at)) for at, said, more in WAYS])
+    offered = ways_of(known, pot)
+    several = (way for way in WAYS if way[0] in offered)
+    return rows_of([row(Row(said, more), partial(to, pot, at)) for at, said, more in several])
 
 
 def to(pot: Pot, at: str) -> None:

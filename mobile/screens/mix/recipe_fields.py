@@ -17,6 +17,7 @@ from mobile.words import mix as words
 
 PERCENT, HUNDRED, HAIR = "percent", 100.0, 1e-6
 USES = tuple((use, said.capitalize()) for use, said in words.USES.items())
+NOTES_MOST = 400  # letters
 
 
 def uses(form: RecipeForm, edit: Edit[RecipeForm], view: View) -> list[ft.Control]:
@@ -65,7 +66,7 @@ def adding_up(form: RecipeForm, view: View) -> list[ft.Control]:
 
 def notes_field(form: RecipeForm, edit: Edit[RecipeForm]) -> ft.Control:
     """Ask for notes."""
-    field = Field("notes", words.NOTES, form.notes, number=False)
+    field = Field("notes", words.NOTES, form.notes, number=False, most=NOTES_MOST)
     return Fields((field,), lambda _, text: edit(lambda f: replace(f, notes=text)), key="notes")
 
 

@@ -2,6 +2,7 @@
 import { setAlarms, silence } from './alarm.js';
 import { renew, watch, weighing } from './offline.js';
 import { pick } from './pick.js';
+import { print } from './print.js';
 import { shown } from './splash.js';
 
 let awake, wanted = false;
@@ -40,6 +41,7 @@ const calls = {
   silence,
   save: ({ name, bytes, mime }) => save(name, bytes, mime),
   pick: ({ accept }, tell) => pick(accept, (name, bytes) => tell({ event: 'picked', name, bytes })),
+  print: ({ bytes, mime }) => print(bytes, mime),
   say: ({ text }) => say(text),
   awake: ({ on }) => { wanted = on; stayAwake(); },
   persist: () => navigator.storage?.persist?.(),

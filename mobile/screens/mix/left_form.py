@@ -1,0 +1,81 @@
+"""What is typed of what is left: in each vessel, how long it stood open, how a jar keeps."""
+
+from dataclasses import dataclass, replace
+
+from core.cans.drying import OPEN_S
+from mobile.parts.fields import Field
+from mobile.session.cups import Cup
+from mobile.session.forms import Edit
+from mobile.session.leftovers import COLDEST_C, MONTHS_COUNT, Back
+from mobile.session.view import View
+from mobile.words import cups as words
+
+OFF, MONTHS = "off", "months"
+
+
+@dataclass(frozen=True, slots=True)
+class LeftForm:
+    """What has been typed, untouched: a row a vessel, how long open, how a jar keeps."""
+
+    left: tuple[tuple[str, ...], ...] = ()
+    off: str = ""
+    months: str = ""
+    coldest: str = ""
+
+    def weighed(self, view: View) -> Back:
+        """Read what is left in each vessel; what is empty was not weighed."""
+        told = ((cup, text) for cup, text in self.left if text.strip())
+        left = tuple((cup, view.read("left_g", text)) for cup, text in told)
+        return Back(left, view.read("open_s", self.off) if self.off.strip() else 0.0)
+
+    def keeps(self, view: View) -> tuple[float | None, float | None]:
+        """Read how long it keeps and how cold it stands."""
+        months = view.read("months_count", self.months) if self.months.strip() else None
+        return months, view.read("coldest_c", self.coldest) if self.coldest.strip() else None
+
+
+def left_typed(edit: Edit[LeftForm], name: str, text: str) -> None:
+    """Put what is typed of a vessel into the form, or how long all stood open."""
+
+    def changed(now: LeftForm) -> LeftForm:
+        left = tuple((cup, text if cup == name else old) for cup, old in now.left)
+        return replace(now, left=left)
+
+    if name == OFF:
+        edit(lambda now: replace(now, off=text))
+    else:
+        edit(changed)
+
+
+def jar_typed(edit: Edit[LeftForm], name: str, text: str) -> None:
+    """Put what is typed of a jar into the form."""
+    if name == MONTHS:
+        edit(lambda now: replace(now, months=text))
+    else:
+        edit(lambda now: replace(now, coldest=text))
+
+
+def left_fields(form: LeftForm, cups: tuple[Cup, ...], view: View) -> tuple[Field, ...]:
+    """Ask what is left in the pot and in each cup, and how long they stood open."""
+    names = {cup.id: words.left_label(words.cup(cup.label, cup.whom)) for cup in cups}
+    vessels = tuple(
+        Field(
+            cup,
+            view.label(names.get(cup, words.IN_POT), "left_g"),
+            text,
+            view.error("left_g", text),
+        )
+        for cup, text in form.left
+    )
+    wrong = view.error("open_s", form.off, OPEN_S)
+    return (*vessels, Field(OFF, view.label(words.OPEN_FOR, "open_s"), form.off, wrong))
+
+
+def jar_fields(form: LeftForm, view: View) -> tuple[Field, ...]:
+    """Ask how long a jar keeps, and how cold it stands."""
+    months = view.error("months_count", form.months, MONTHS_COUNT)
+    coldest = view.error("coldest_c", form.coldest, COLDEST_C)
+    return (
+        Field(MONTHS, words.USE_BY, form.months, months),
+        Field("coldest", view.label(words.COLDEST, "coldest_c"), form.coldest, coldest),
+    )
