@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import require
-from core.mixing.plan import NET_G
+from core.mixing.plan import NET_G, Plan, Pour, each_in_cup_g
 from core.paints.recipe import Part, shares
 from core.working import Working, step
 
@@ -52,3 +52,49 @@ def limit(parts: tuple[Part, ...], has_g: tuple[float | None, ...]) -> Limit:
     inputs = {"has_g": one_g, "share_ratio": share}
     most = step("most_g", "{has_g} ÷ {share_ratio}", most_g, LEAST, **inputs)
     return Limit(min(most_g, NET_G[1]), paint, (most,))
+
+
+def most_in_cup_g(
+    plan: Plan,
+    poured: tuple[Pour, ...],
+    has_g: tuple[float | None, ...],
+    kept: tuple[str, ...] = (),
+) -> float | None:
+    """Find how much a cup can come to, its ratio kept, with what the cans still hold.
+
+    Parameters
+    ----------
+    plan
+        As for the weigh-out.
+    poured
+        What is in the cup.
+    has_g
+        What there still is of each paint, g, 0 to 1 000 000; None where nobody knows.
+    kept
+        Paints of which too much was poured and left: they set no limit.
+
+    Returns
+    -------
+        g in the cup; None where nothing limits it.
+
+    Source: the least of (in the cup + there is) ÷ portion, proportion.
+
+    >>> from core.mixing.portions import Portion
+    >>> ember = Plan((Portion("yellow", 20.0), Portion("orange", 60.0)))
+    >>> most_in_cup_g(ember, (Pour("yellow", 25.0),), (100.0, 90.0))
+    120.0
+    """
+    require("amounts_count", len(has_g), len(plan.portions), len(plan.portions))
+    in_cup_g = each_in_cup_g(plan, poured)
+    factors: list[float] = []
+    for portion, inside_g, one_g in zip(plan.portions, in_cup_g, has_g, strict=True):
+        if one_g is not None and portion.paint not in kept:
+            require("has_g", one_g, *HAS_G)
+            factors.append((inside_g + one_g) / portion.net_g)
+    if not factors:
+        return None
+    least = min(factors)
+    return sum(
+        max(least * portion.net_g, inside_g)
+        for portion, inside_g in zip(plan.portions, in_cup_g, strict=True)
+    )

@@ -7,10 +7,10 @@ from core.errors import Refused
 from core.mixing.least import LetDown, batch_for_g, least_part_g, let_down
 from core.mixing.limit import Limit, limit
 from core.mixing.portions import Portion
-from mobile.session.cans import cans_now
-from mobile.session.jars import job_jars, left_g
+from mobile.session.begin import density_of
+from mobile.session.cans_hold import holds_g
 from mobile.session.known import Known
-from mobile.session.scale import error_g, part_suffers
+from mobile.session.scale import error_g, part_suffers, room_g
 from mobile.store.records import Mix
 
 
@@ -46,13 +46,14 @@ def small_part(known: Known, portions: tuple[Portion, ...]) -> SmallPart | None:
 
 def limiting(known: Known, mix: Mix) -> Limit:
     """Find how much of a mix its cans allow, and which paint says so: all cans of it together."""
-    held: dict[str, float] = {}
-    for now in cans_now(known):
-        if now.balance.should_be_g is not None:
-            has_g = max(0.0, now.balance.should_be_g)
-            held[now.can.paint] = held.get(now.can.paint, 0.0) + has_g
-    held |= {jar.id: left_g(known, jar) for jar in job_jars(known)}
-    return limit(mix.parts, tuple(held.get(part.paint) for part in mix.parts))
+    return limit(mix.parts, tuple(holds_g(known, part.paint) for part in mix.parts))
+
+
+def allowed_g(known: Known, mix: Mix) -> float:
+    """Give the largest batch that scale, bucket and cans allow."""
+    room = room_g(known, density_of(known, mix.parts))
+    most_g = limiting(known, mix).most_g
+    return room if most_g is None else min(room, most_g)
 
 
 def spoilt(known: Known, portions: tuple[Portion, ...]) -> tuple[str, ...]:

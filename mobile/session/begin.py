@@ -5,12 +5,15 @@ from dataclasses import replace
 from core.colours.mixture import Looks, looks_of
 from core.errors import require
 from core.mixing.band import bands
+from core.mixing.limit import most_in_cup_g
 from core.mixing.portions import Portion, portions, pouring_order
 from core.paints.blend import blend
 from core.paints.recipe import Part
 from mobile import clock
 from mobile.session.cans import can_for
+from mobile.session.cans_hold import holds_g, require_cans
 from mobile.session.from_cans import paint_of
+from mobile.session.jars import in_paints
 from mobile.session.job import settings_now
 from mobile.session.known import Known, found
 from mobile.session.pots import READING, RESTART, next_number, under_way
@@ -49,6 +52,7 @@ async def start_pot(
     if pot := under_way(known):
         return pot.started
     parts = split(known, mix, batch_g, cup_g)
+    require_cans(known, parts)
     cans = tuple(can_for(known, part.paint, part.net_g) for part in parts)
     settings = known.settings
     started = PotStarted(
@@ -99,9 +103,9 @@ def density_of(known: Known, parts: tuple[Part, ...]) -> float | None:
     return blend(parts, told, 1.0).density_g_ml if len(told) == len(densities) else None
 
 
-def like_pot(pot: Pot) -> Mix:
-    """Give a pot as a recipe: parts as they were really poured."""
-    parts = tuple(Part(one.paint, one.net_g) for one in pot.went_in)
+def like_pot(known: Known, pot: Pot) -> Mix:
+    """Give a pot as a recipe: parts as they were really poured, a jar as what it held."""
+    parts = tuple(Part(one.paint, one.net_g) for one in in_paints(known, pot.went_in))
     started = pot.started
     stamp = started.mix, started.at_s, started.device
     return Mix(*stamp, started.job, started.name, parts)
@@ -152,7 +156,10 @@ async def said_stirred(session: Session, pot: Pot) -> None:
 
 
 def takes_g(known: Known, pot: Pot) -> float:
-    """Find how much paint cup, bucket and scale take for a pot, strays counted."""
+    """Find how much paint cup, bucket, scale and cans allow for a pot, strays counted."""
     parts = tuple(Part(one.paint, one.net_g) for one in pot.plan.portions)
     cup_g = max(pot.started.cup_g or 0.0, pot.plan.offset_g - pot.strays_g)
-    return room_g(known, density_of(known, parts), cup_g)
+    room = room_g(known, density_of(known, parts), cup_g)
+    has_g = tuple(holds_g(known, part.paint) for part in parts)
+    most_g = most_in_cup_g(pot.plan, pot.poured, has_g, pot.kept)
+    return room if most_g is None else min(room, most_g + pot.strays_g)

@@ -1,6 +1,7 @@
 """A mix in two lights: it shows the paint that it is mostly of."""
 
 from mobile.session.from_cans import paint_of
+from mobile.session.jars import holds, in_paints, jar_of
 from mobile.session.known import Known
 from mobile.store.pot import Pot
 from mobile.store.records import Mix, Paint
@@ -26,9 +27,20 @@ def chip_of(known: Known, mix: Mix) -> tuple[str, str, str]:
     return paint.day, paint.lamp, said
 
 
+def look_by_day(known: Known, paint_id: str) -> str:
+    """Give what a paint looks like by day; a jar without looks is like what it is mostly of."""
+    if day := paint_of(known, paint_id).day:
+        return day
+    jar = jar_of(known, paint_id)
+    inside = in_paints(known, holds(known, jar)[1]) if jar else ()
+    paint = main_paint(known, tuple((one.paint, one.net_g) for one in inside))
+    return paint.day if paint else ""
+
+
 def looks_of_pot(known: Known, pot: Pot) -> tuple[str, str, str]:
     """Give a pot's chip, by what was really poured."""
-    paint = main_paint(known, tuple((one.paint, one.net_g) for one in pot.went_in))
+    inside = in_paints(known, pot.went_in)
+    paint = main_paint(known, tuple((one.paint, one.net_g) for one in inside))
     name = pot.started.name
     if paint is None:
         return "", "", looks.two_lights(name, "", "")

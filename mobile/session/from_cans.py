@@ -17,6 +17,7 @@ class FromCan:
     paint: Paint
     now: CanNow | None
     net_g: float
+    others: tuple[CanNow, ...] = ()  # more cans of that paint
 
     @property
     def number(self) -> int | None:
@@ -30,8 +31,17 @@ class FromCan:
 
     @property
     def short_g(self) -> float:
-        """What is missing in the can; 0 where it has enough or nobody knows."""
-        return 0.0 if self.has_g is None else max(0.0, self.net_g - self.has_g)
+        """What is missing in the can and all others; 0 where they have enough or nobody knows."""
+        each = [one.balance.should_be_g for one in self.others]
+        if self.has_g is None or any(has_g is None for has_g in each):
+            return 0.0
+        others_g = sum(max(0.0, has_g or 0.0) for has_g in each)
+        return max(0.0, self.net_g - self.has_g - others_g)
+
+    @property
+    def runs_out(self) -> bool:
+        """Whether this pour empties the can, and another goes on."""
+        return bool(self.others) and self.has_g is not None and self.net_g > self.has_g
 
 
 def paint_of(known: Known, paint_id: str) -> Paint:
@@ -52,5 +62,12 @@ def from_cans(
 def from_can(known: Known, portion: Portion, can_id: str) -> FromCan:
     """Say which can a portion comes from."""
     can = found(known.cans, can_id)
-    now = can_now(known, can) if can else None
-    return FromCan(paint_of(known, portion.paint), now, portion.net_g)
+    if can is None:
+        return FromCan(paint_of(known, portion.paint), None, portion.net_g)
+    others = tuple(
+        can_now(known, one)
+        for one in known.cans
+        if one.paint == portion.paint and one.id != can_id and not one.gone
+    )
+    now = can_now(known, can)
+    return FromCan(paint_of(known, portion.paint), now, portion.net_g, others)

@@ -11,6 +11,7 @@ from mobile.session.address import HOW
 from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.words import working as words
+from mobile.words.grams import money, money_a_gram
 
 NOTHING: Mapping[str, tuple[str, ...]] = {}
 INSTANT = "_at_s"  # an instant, not a duration
@@ -38,6 +39,8 @@ def _said(step: Step, view: View, whom: str) -> HowStep:
 
 
 def _shown(name: str, value: float, view: View) -> str:
+    if "price" in name:
+        return money(value) if name.endswith("price") else money_a_gram(value)
     return when(value, clock.now_s()) if name.endswith(INSTANT) else view.show(name, value)
 
 

@@ -70,6 +70,22 @@ def _density_g_ml(parts: tuple[Portion, ...], paints: tuple[Paint, ...]) -> floa
     return blend(mixed, told, 1.0).density_g_ml
 
 
+def in_paints(known: Known, parts: tuple[Portion, ...]) -> tuple[Portion, ...]:
+    """Give parts paint by paint: a jar counts as what had really gone into its pot.
+
+    A jar of which nobody knows what is in it stays one.
+    """
+    out: dict[str, float] = {}
+    for one in parts:
+        jar = jar_of(known, one.paint)
+        inside = in_paints(known, holds(known, jar)[1]) if jar else ()
+        whole_g = sum(each.net_g for each in inside)
+        for each in inside or (one,):
+            net_g = one.net_g * each.net_g / whole_g if inside else one.net_g
+            out[each.paint] = out.get(each.paint, 0.0) + net_g
+    return tuple(Portion(paint, net_g) for paint, net_g in out.items())
+
+
 def job_jars(known: Known) -> tuple[LeftoverKept, ...]:
     """Give the open job's jars that still hold something."""
     job = known.job

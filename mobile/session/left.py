@@ -10,7 +10,7 @@ from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
 from mobile.session.rates import rate_of
 from mobile.session.session import Session, Undo
-from mobile.store.entries import CanWeighed, LidOff, PotStarted, Poured
+from mobile.store.entries import CanWeighed, LidOff, PotStarted, Poured, StrayPoured
 from mobile.store.records import Can
 from mobile.words import cans as words
 
@@ -48,7 +48,7 @@ def goes_over(known: Known, can: Can, net_g: float) -> tuple[GoesOver, ...]:
 class Happened:
     """One thing that happened to a can: a pour with its pot, a weighing, a lid that was off."""
 
-    entry: Poured | CanWeighed | LidOff
+    entry: Poured | StrayPoured | CanWeighed | LidOff
     pot: PotStarted | None = None
 
 
@@ -58,10 +58,10 @@ def happened_to(known: Known, can: Can) -> tuple[Happened, ...]:
     own = [
         entry
         for entry in known.entries
-        if isinstance(entry, (Poured, CanWeighed, LidOff)) and entry.can == can.id
+        if isinstance(entry, Poured | StrayPoured | CanWeighed | LidOff) and entry.can == can.id
     ]
     return tuple(
-        Happened(entry, pots.get(entry.pot) if isinstance(entry, Poured) else None)
+        Happened(entry, pots.get(entry.pot) if isinstance(entry, Poured | StrayPoured) else None)
         for entry in reversed(own)
     )
 

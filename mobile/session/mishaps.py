@@ -1,22 +1,24 @@
 """Verbs of what goes wrong at the scale besides too much: the wrong can, a cup knocked over."""
 
 from core.errors import Refused, require
-from core.mixing.plan import CAN, NET_G, TOTAL, targets_g
+from core.mixing.plan import CAN, NET_G, TOTAL, Pour, targets_g
 from core.mixing.portions import Portion
-from core.mixing.scale import shown_g
+from core.mixing.scale import READING_G, shown_g
 from core.mixing.spill import Spilt as Left
 from core.mixing.spill import spilt
 from core.mixing.stray import Stray, stray
 from mobile.session.begin import takes_g
 from mobile.session.cans import can_for
+from mobile.session.cans_hold import require_cans
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART
 from mobile.session.session import Declined, Session, Undo
-from mobile.session.weigh_out import net_of
+from mobile.session.weigh_out import UNDER_CUP, net_of, pours_of
 from mobile.store.entries import AimChanged, MadeMore, Poured, Spilt, StrayPoured
 from mobile.store.pot import SPILT, Pot
 from mobile.store.records import Paint
 from mobile.words import mishaps as words
+from mobile.words import weigh_out as weigh_words
 
 WRONG, OVER = "weigh/wrong", "weigh/spilt"  # drafts: what the scale read then
 FORMS = (READING, RESTART, WRONG, OVER)
@@ -47,12 +49,13 @@ async def wrong_can(session: Session, pot: Pot, paint: str, reads_g: float) -> N
     net_g = went_in_g(known, pot, reads_g)
     require("stray_g", net_g, pot.plan.scale_step_g, NET_G[1])
     can = can_for(known, paint, net_g)
-    stamp = session.stamp()
-    entry: Poured | StrayPoured = StrayPoured(*stamp, pot.id, paint, can, net_g)
+    entries: tuple[Poured | StrayPoured, ...] = (
+        StrayPoured(*session.stamp(), pot.id, paint, can, net_g),
+    )
     if any(portion.paint == paint for portion in pot.plan.portions):
-        entry = Poured(*stamp, pot.id, paint, pot.can(paint), net_g, reads_g)
-    await session.keep(entry, forget=FORMS)
-    session.tell(words.logged(net_g), Undo(entries=(entry.id,)))
+        entries = pours_of(session, pot, Pour(paint, net_g), reads_g)
+    await session.keep(*entries, forget=FORMS)
+    session.tell(words.logged(net_g), Undo(entries=tuple(one.id for one in entries)))
 
 
 def saved(known: Known, pot: Pot) -> Stray:
@@ -63,6 +66,8 @@ def saved(known: Known, pot: Pot) -> Stray:
 async def hide_stray(session: Session, pot: Pot) -> None:
     """Make the batch so big that nobody sees the stray."""
     found = saved(session.known, pot)
+    if not found.fits:
+        raise Declined(weigh_words.TOO_MUCH_TO_MAKE)
     entry = MadeMore(*session.stamp(), pot.id, found.factor_ratio)
     await session.keep(entry)
     session.tell(words.hidden(found.hidden_g), Undo(entries=(entry.id,)))
@@ -76,6 +81,8 @@ def left_of(pot: Pot, reads_g: float) -> Left:
     """
     off_g = pot.plan.offset_g - pot.strays_g
     left_g = reads_g - off_g if pot.plan.way == TOTAL else reads_g
+    if left_g < -pot.plan.scale_step_g:
+        raise Refused(UNDER_CUP, reads_g, off_g, READING_G[1])
     if left_g > pot.in_cup_g:
         raise Refused("left_g", left_g, 0.0, pot.in_cup_g)
     return spilt((*pot.poured, *pot.strays), max(left_g, 0.0))
@@ -84,9 +91,19 @@ def left_of(pot: Pot, reads_g: float) -> Left:
 async def pour_again(session: Session, pot: Pot, reads_g: float) -> None:
     """Keep the batch as planned: what went over is poured again."""
     found = left_of(pot, reads_g)
+    require_cans(session.known, again_g(pot, found))
     entry = Spilt(*session.stamp(), pot.id, pot.in_cup_g - found.lost_g)
     await session.keep(entry, forget=FORMS)
     session.tell(words.gone(found.lost_g), Undo(entries=(entry.id,)))
+
+
+def again_g(pot: Pot, found: Left) -> tuple[Portion, ...]:
+    """Give what is to be poured after a spill: what went over, and what was to come."""
+    left = {one.paint: one.net_g for one in found.left}
+    return tuple(
+        Portion(one.paint, max(0.0, want_g - left.get(one.paint, 0.0)))
+        for one, want_g in zip(pot.plan.portions, targets_g(pot.plan), strict=True)
+    )
 
 
 def smaller(pot: Pot, found: Left) -> tuple[Portion, ...]:

@@ -45,3 +45,11 @@ def tipped_before(known: Known, pot: Pot) -> TippedOut | None:
     """Find what *Tip it out* ended when it began this pot: both were written at one instant."""
     same = (e for e in known.of(TippedOut) if e.at_s == pot.started.at_s)
     return next(same, None)
+
+
+def more_than_planned(pot: Pot) -> tuple[str, ...]:
+    """Give the paints of which too much was kept and that are a larger share than in the plan."""
+    planned_g = sum(portion.net_g for portion in pot.plan.portions)
+    share = {one.paint: one.net_g / planned_g for one in pot.plan.portions}
+    in_all_g = sum(pour.net_g for pour in pot.poured)
+    return tuple(one for one in pot.kept if pot.paint_g(one) > share.get(one, 0.0) * in_all_g)

@@ -2,16 +2,17 @@
 
 from dataclasses import replace
 
-from core.errors import require
+from core.errors import Refused, require
 from core.mixing.over_pour import Make
-from core.mixing.plan import CAN
+from core.mixing.plan import CAN, Pour
 from core.mixing.restart import Restart, offset_after_restart
 from core.mixing.weigh_out import poured_g
 from core.units import typed
 from mobile import clock
+from mobile.session.cans_hold import taken_from
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART, next_number, tipped_before
-from mobile.session.session import Session, Undo
+from mobile.session.session import Declined, Session, Undo
 from mobile.store.entries import (
     KeptOver,
     MadeMore,
@@ -26,7 +27,8 @@ from mobile.store.records import Draft
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 
-BOUNCE_S = 0.3  # a wet knuckle touches twice; nobody pours a part in that time
+UNDER_CUP = "reads_under_cup_g"  # of a reading that is less than the cup alone
+BOUNCE_S = 0.8  # a wet glove touches twice; nobody pours a part in that time
 
 
 def bounced(pot: Pot) -> bool:
@@ -39,10 +41,19 @@ async def on_the_mark(session: Session, pot: Pot) -> None:
     target = pot.target
     if target is None:
         return
-    can = pot.can(target.paint)
-    pour = Poured(*session.stamp(), pot.id, target.paint, can, target.net_g, None)
-    await session.keep(pour, forget=(READING,))
-    session.tell(weigh_words.poured(target.net_g), Undo(entries=(pour.id,)))
+    pours = pours_of(session, pot, Pour(target.paint, target.net_g), None)
+    await session.keep(*pours, forget=(READING,))
+    session.tell(weigh_words.poured(target.net_g), Undo(entries=tuple(one.id for one in pours)))
+
+
+def pours_of(session: Session, pot: Pot, pour: Pour, reads_g: float | None) -> tuple[Poured, ...]:
+    """Give the entries of one pour: one for each can that it came from, of one instant."""
+    _, at_s, device = session.stamp()
+    came = taken_from(session.known, pour.paint, pot.can(pour.paint), pour.net_g)
+    return tuple(
+        Poured(session.stamp()[0], at_s, device, pot.id, pour.paint, can, net_g, reads_g)
+        for can, net_g in came
+    )
 
 
 def net_of(known: Known, pot: Pot, reads_g: float) -> float:
@@ -60,14 +71,15 @@ async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:
     if target is None:
         return
     net_g = net_of(session.known, pot, reads_g)
-    can = pot.can(target.paint)
-    pour = Poured(*session.stamp(), pot.id, target.paint, can, net_g, reads_g)
-    await session.keep(pour, forget=(READING,))
-    session.tell(weigh_words.poured(net_g), Undo(entries=(pour.id,)))
+    pours = pours_of(session, pot, Pour(target.paint, net_g), reads_g)
+    await session.keep(*pours, forget=(READING,))
+    session.tell(weigh_words.poured(net_g), Undo(entries=tuple(one.id for one in pours)))
 
 
 async def make_more(session: Session, pot: Pot, make: Make) -> None:
-    """Answer an over-pour with a bigger batch."""
+    """Answer an over-pour with a bigger batch, if cup, scale and cans have it."""
+    if not make.fits:
+        raise Declined(weigh_words.TOO_MUCH_TO_MAKE)
     entry = MadeMore(*session.stamp(), pot.id, make.factor_ratio)
     await session.keep(entry)
     session.tell(weigh_words.made_more(make.total_g), Undo(entries=(entry.id,)))
@@ -110,7 +122,13 @@ def restart_of(known: Known, pot: Pot, reads_g: float) -> Restart:
     cup_g = pot.started.cup_g
     if cup_g is not None:
         cup_g += pot.strays_g  # what is in no portion stands there like a heavier cup
-    return offset_after_restart(pot.plan, pot.poured, reads_g, cup_g)
+    try:
+        return offset_after_restart(pot.plan, pot.poured, reads_g, cup_g)
+    except Refused as refusal:
+        if refusal.name != "reads_g" or cup_g is None:
+            raise
+        low_g, name = (cup_g, UNDER_CUP) if reads_g < cup_g else (refusal.low, "reads_with_cup_g")
+        raise Refused(name, reads_g, low_g, refusal.high) from None
 
 
 async def scale_restarted(session: Session, pot: Pot, reads_g: float) -> Restart:
@@ -120,9 +138,8 @@ async def scale_restarted(session: Session, pot: Pot, reads_g: float) -> Restart
     target = pot.target
     pours: tuple[Poured, ...] = ()
     if target and restart.missed_g:
-        same_instant = (session.stamp()[0], entry.at_s, entry.device)
-        can = pot.can(target.paint)
-        pours = (Poured(*same_instant, pot.id, target.paint, can, restart.missed_g, reads_g),)
+        found = pours_of(session, pot, Pour(target.paint, restart.missed_g), reads_g)
+        pours = tuple(replace(one, at_s=entry.at_s) for one in found)  # of the same instant
     await session.keep(entry, *pours, forget=(READING, RESTART))
     undo = Undo(entries=(entry.id, *(pour.id for pour in pours)))
     session.tell(weigh_words.restarted(restart.missed_g), undo)

@@ -231,10 +231,11 @@ def _scaled(pot: Pot, left_g: float) -> Pot:
 def _one_act(last: tuple[Entry, ...], entry: Entry) -> bool:
     """Tell whether an entry was written with the one before it: one act, one *Undo*.
 
-    So are a restart and the pour that it found, a spill and the smaller aim after it.
+    So are a restart and the pour that it found, a spill and the smaller aim after it, and a pour
+    that emptied one can and went on with the next.
     """
-    pair = tuple(type(one) for one in (*last, entry))
-    together = pair in {(ScaleRestarted, Poured), (Spilt, AimChanged)}
+    pair = (type(last[-1]), type(entry)) if last else ()
+    together = pair in {(ScaleRestarted, Poured), (Spilt, AimChanged), (Poured, Poured)}
     return together and last[0].at_s == entry.at_s
 
 

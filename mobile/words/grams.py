@@ -39,6 +39,15 @@ def money(price: float) -> str:
     return f"{price / 100:.2f}"
 
 
+def money_a_gram(price: float) -> str:
+    """Write the price of a gram, of minor units: a gram is worth little.
+
+    >>> money_a_gram(5.1929824)
+    '0.0519'
+    """
+    return f"{price / 100:.4f}"
+
+
 def whole(value_g: float) -> str:
     """Write grams with no more digits than they have.
 

@@ -223,6 +223,11 @@ def cup_line(cup_g: float | None) -> str:
     return f"Cup {grams(cup_g)}, tared to zero."
 
 
+def cup_counted(cup_g: float) -> str:
+    """Say that the scale counts the cup in."""
+    return f"Cup {grams(cup_g)}, counted in since the scale went off."
+
+
 def can_unknown(number: int) -> str:
     """Say that a can was never weighed."""
     return f"can {number}, not weighed yet"
@@ -236,6 +241,16 @@ def can_left(number: int, has_g: float) -> str:
 def can_short(number: int, short: str) -> str:
     """Say that a can has too little."""
     return f"can {number} is {short} g short"
+
+
+def lacks(paint: str, short_g: float, has_g: float) -> str:
+    """Say how much of a paint is missing."""
+    return f"{paint} is {grams(short_g)} short, its cans hold {grams(has_g)}"
+
+
+def cans_lack(short: tuple[str, ...]) -> str:
+    """Say that the cans can't give it, and what to do."""
+    return f"{first_up('; '.join(short))}. Weigh them again, add a can, or make less."
 
 
 def weigh_it(number: int) -> str:

@@ -25,6 +25,7 @@ CUP_AFTER, IN_THE_CUP = "the cup then", "In the cup"
 # Too much
 KEPT_OVER = "Left as it is; the pot keeps what was really poured."
 TIP = "Tip it out, start again"
+TOO_MUCH_TO_MAKE = "Scale, bucket or cans don't take that batch."
 TOO_HEAVY = "That is more than scale or bucket take."
 CANS_HOLD, CANS_UNKNOWN = (
     "Cans and scale hold it.",
@@ -65,6 +66,8 @@ def refused(refusal: Refused, show: Show) -> str:
         else f"Less than before: {low} were on the scale. Read again, or it went off.",
     }
     sentences |= {
+        "reads_under_cup_g": f"That is below the cup's own {low}. Is it on the scale? Read again.",
+        "reads_with_cup_g": f"Cup and paint weigh {low}. Read again, or it was knocked over.",
         "bucket_g": f"The bucket takes {high}. Weigh it in more than one pot.",
         "can_reads_g": "Less than before: more had left the can. Read again, or it was tared.",
     }
@@ -188,8 +191,9 @@ def made_more(batch_g: float) -> str:
 
 def stronger(ratio: float, paint: str) -> str:
     """Say what keeping an over-pour does."""
-    much = next((said for below, said in STRONGER if ratio < below), MUCH_STRONGER)
-    return f"Keep it, {much} in {paint}"
+    times = max(ratio, 1 / ratio)
+    much = next((said for below, said in STRONGER if times < below), MUCH_STRONGER)
+    return f"Keep it, {much if ratio >= 1 else much.replace('stronger', 'weaker')} in {paint}"
 
 
 def no_loss(total: str) -> str:

@@ -6,6 +6,7 @@ import pytest
 
 linprog = pytest.importorskip("scipy.optimize").linprog
 
+from core.mixing.limit import most_in_cup_g  # noqa: E402
 from core.mixing.over_pour import answers  # noqa: E402
 from core.mixing.plan import Plan, Pour  # noqa: E402
 from core.mixing.portions import Portion  # noqa: E402
@@ -43,3 +44,19 @@ def test_no_exact_batch_is_smaller() -> None:
         make = answers(plan, poured, (None,) * len(portions_g), None).make
         assert make.total_g == pytest.approx(least_total_g(portions_g, in_cup_g), abs=SAME_G)
     assert compared > 100
+
+
+def test_no_larger_batch_of_the_ratio_comes_out_of_the_cans() -> None:
+    """The factor is the unknown: factor x portion <= in the cup + in the can, as large as can be."""
+    chance = random.Random(2)
+    for _ in range(200):
+        portions_g = [round(chance.uniform(2, 600), 1) for _ in range(chance.randint(1, 5))]
+        in_cup_g = [round(p * chance.choice((0, 0.4, 1)), 1) for p in portions_g]
+        has_g = [round(p * chance.uniform(0, 3), 1) for p in portions_g]
+        plan = Plan(tuple(Portion(str(i), p) for i, p in enumerate(portions_g)))
+        poured = tuple(Pour(str(i), g) for i, g in enumerate(in_cup_g) if g)
+        there = [cup + can for cup, can in zip(in_cup_g, has_g, strict=True)]
+        found = linprog([-1.0], A_ub=[[p] for p in portions_g], b_ub=there)
+        assert found.status == 0
+        in_all = (max(found.x[0] * p, g) for p, g in zip(portions_g, in_cup_g, strict=True))
+        assert most_in_cup_g(plan, poured, tuple(has_g)) == pytest.approx(sum(in_all), abs=SAME_G)

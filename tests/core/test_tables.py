@@ -36,7 +36,7 @@ from core.mixing.check_weight import scale_error, suffers
 from core.mixing.correct import Lack, correct
 from core.mixing.cups import cups_g, more_of_it
 from core.mixing.least import batch_for_g, least_part_g, let_down
-from core.mixing.limit import limit
+from core.mixing.limit import limit, most_in_cup_g
 from core.mixing.loads import loads
 from core.mixing.over_pour import answers
 from core.mixing.plan import Plan, Pour, band_of_g, each_in_cup_g, targets_g
@@ -93,7 +93,7 @@ NAMES = {
             cups_g,
             more_of_it,
         ),
-        *(str, range, list),
+        *(most_in_cup_g, str, range, list),
     )
 } | {"nan": nan, "inf": inf}
 TABLES = sorted(Path(__file__).with_name("tables").glob("*.csv"))

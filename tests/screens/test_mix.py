@@ -9,6 +9,7 @@ from mobile import clock
 from mobile.session import begin, weigh_out
 from mobile.session.cans import can_now
 from mobile.session.pots import pots
+from mobile.session.session import Declined
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 from tests.screens.mix_place import at_orange, keys, now, on_mix, run
@@ -199,14 +200,19 @@ def test_a_can_too_short_for_the_bigger_batch_is_said() -> None:
     async def story() -> None:
         session = ember()
         await at_orange(session)
-        big = replace(EMBER, planned_g=1000.0)
+        big = replace(EMBER, planned_g=None)
         await weigh_out.undo_last(session, now(session))
         await weigh_out.give_up(session, now(session))
-        await begin.start_pot(session, big, 1000.0, None)
-        await weigh_out.on_the_mark(session, now(session))
-        await weigh_out.scale_reads(session, now(session), 400.0)
-        seen = " ".join(said(on_mix(session, "weigh")))
-        assert "can 12 is" in seen
+        with pytest.raises(Declined, match=r"orange is 48\.9 g short, its cans hold 201\.1 g"):
+            await begin.start_pot(session, big, 1000.0, None)
+        await begin.start_pot(session, big, 800.0, None)
+        await weigh_out.scale_reads(session, now(session), 70.0)
+        screen = on_mix(session, "weigh")
+        assert "Can 7 is 8.8\xa0g short." in " ".join(said(screen))
+        assert find(screen, "answer make").on_click is None
+        make = now(session).answers(begin.takes_g(session.known, now(session))).make
+        with pytest.raises(Declined):
+            await weigh_out.make_more(session, now(session), make)
 
     run(story())
 

@@ -113,7 +113,7 @@ def test_more_of_the_same_takes_the_stranger_along() -> None:
         await keep_over(session, now(session), white)
         await poured(session)
         pot = pots(session.known)[-1]
-        assert {part.paint for part in like_pot(pot).parts} >= {white}
+        assert {part.paint for part in like_pot(session.known, pot).parts} >= {white}
         await add_to_pot(session, pot, 118.0)
         await poured(session)
         shares = {one.paint: one.net_g for one in again(session, pot).went_in}

@@ -100,7 +100,7 @@ def test_more_of_the_same_is_what_was_really_poured() -> None:
         pot = under_way(session.known)
         assert pot is not None
         await weigh_out.stirred(session, pot)
-        like = begin.like_pot(pots(session.known)[-1])
+        like = begin.like_pot(session.known, pots(session.known)[-1])
         again = await begin.start_pot(session, like, 200.0, None, pot.id)
         assert again.like == pot.id
         yellow, medium = again.portions

@@ -15,6 +15,7 @@ from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.session.address import go
 from mobile.session.from_cans import paint_of
+from mobile.session.jars import in_paints
 from mobile.session.known import Known
 from mobile.session.pot_again import add_form, add_to_pot
 from mobile.session.session import use_session
@@ -68,7 +69,7 @@ def what_more(known: Known, pot: Pot, text: str, view: View) -> str:
     if add_g is None:
         return ""
     try:
-        more = more_of_it(pot.holds, add_g)
+        more = more_of_it(in_paints(known, pot.holds), add_g)
     except Refused:
         return ""
     return words.add_these(tuple((paint_of(known, one.paint).name, one.net_g) for one in more))

@@ -12,7 +12,7 @@ from mobile import theme as t
 from mobile.parts.buttons import outline_button
 from mobile.parts.tap import Action
 from mobile.screens.mix.start_form import Batch
-from mobile.session.advice import SmallPart, limiting, off_g, small_part, spoilt
+from mobile.session.advice import SmallPart, allowed_g, limiting, off_g, small_part, spoilt
 from mobile.session.from_cans import paint_of
 from mobile.session.jars import jars_for, left_g
 from mobile.session.known import Known
@@ -44,7 +44,7 @@ def advice(known: Known, mix: Mix, batch: Batch, do: Doing, view: View) -> list[
     lines = can_lines(known, mix, batch.grams_g, put, view)
     lines += [jar_line(known, jar, use) for jar in jars_for(known, mix)]
     if small := small_part(known, portions):
-        lines += small_lines(known, small, put, view)
+        lines += small_lines(known, small, allowed_g(known, mix), put, view)
     if wrong := spoilt(known, portions):
         names = tuple(paint_of(known, paint).name for paint in wrong)
         said = scale.suffers(names, off_g(known), known.settings.scale_step_g)
@@ -70,13 +70,17 @@ def jar_line(known: Known, jar: LeftoverKept, use: Use) -> ft.Control:
     return ft.Row([outline_button(Action(said, partial(use, jar), key=f"jar {jar.number}"))])
 
 
-def small_lines(known: Known, small: SmallPart, put: Put, view: View) -> list[ft.Control]:
-    """Say that a part is too small for the scale, and the two ways out."""
+def small_lines(
+    known: Known, small: SmallPart, allowed_g: float, put: Put, view: View
+) -> list[ft.Control]:
+    """Say that a part is too small for the scale, and the ways out that scale and cans allow."""
     step_g = known.settings.scale_step_g
     name = paint_of(known, small.paint).name
     least = in_grams.scale(small.least_g, step_g)
     said = words.too_small(in_grams.scale(small.net_g, step_g), name, least)
-    lines: list[ft.Control] = [t.say(said, t.SMALL, t.CAUTION), instead(small.batch_g, put, view)]
+    lines: list[ft.Control] = [t.say(said, t.SMALL, t.CAUTION)]
+    if small.batch_g <= allowed_g:
+        lines.append(instead(small.batch_g, put, view))
     if weaker := small.let_down:
         carrier = paint_of(known, small.carrier).name
         grams = (weaker.tint_g, weaker.carrier_g, weaker.use_g, weaker.carrier_left_g)

@@ -38,7 +38,7 @@ def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
     )
     total = in_grams.scale(make.total_g, step_g)
     more = weigh_words.adds(tuple((place(one), in_grams.scale(one.net_g, step_g)) for one in adds))
-    held = weigh_words.TOO_HEAVY if not make.fits else holds(adds, step_g)
+    held = holds(adds, step_g, make.fits)
     cup = in_cup(known, filled(pot, make.adds), room_l(known, pot, make))
     cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g), make.extra_price)
     return Answer("make", weigh_words.make(total), cost, f"{more} {held}".strip(), cup, make.fits)
@@ -60,15 +60,17 @@ def place(one: FromCan) -> str:
     return words.can(one.number) if one.number is not None else one.paint.name
 
 
-def holds(adds: tuple[FromCan, ...], step_g: float) -> str:
-    """Say whether the cans have what is to be added, as far as their ledgers know."""
+def holds(adds: tuple[FromCan, ...], step_g: float, fits: bool) -> str:
+    """Say whether cans and scale have what is to be added, as far as the cans' ledgers know."""
     short = tuple(
         words.can_short(one.number or 0, in_grams.scale(one.short_g, step_g))
         for one in adds
         if one.short_g > step_g
     )
     if short:
-        return " ".join(short)
+        return in_grams.first_up("; ".join(short)) + "."
+    if not fits:
+        return weigh_words.TOO_HEAVY
     return (
         weigh_words.CANS_HOLD
         if all(one.has_g is not None for one in adds)

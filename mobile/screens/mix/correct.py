@@ -12,15 +12,17 @@ from mobile.parts.boards import board
 from mobile.parts.buttons import main_button, outline_button
 from mobile.parts.choice import segmented
 from mobile.parts.page import header, screen
+from mobile.parts.sheet import How
 from mobile.parts.tap import Action
 from mobile.session.address import HOW, go
 from mobile.session.forms import Edit, use_form
 from mobile.session.from_cans import paint_of
 from mobile.session.how import how_of, use_how
+from mobile.session.jars import in_paints
 from mobile.session.known import Known
 from mobile.session.pot_again import correct_form, correct_pot, correction
 from mobile.session.session import use_session
-from mobile.session.view import use_view
+from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import places
@@ -48,12 +50,12 @@ class LackForm:
 def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft.Control:
     """Ask, paint by paint, what the brush-out lacks; the addition follows."""
     view, session = use_view(), use_session()
-    blank = LackForm(tuple((RIGHT, RIGHT) for _ in pot.holds))
+    paints = in_paints(known, pot.holds)
+    blank = LackForm(tuple((RIGHT, RIGHT) for _ in paints))
     form, edit, _ = use_form(correct_form(pot), blank)
     light, show = ft.use_state(DAY)
-    made = reckoned(pot, form)
-    how = how_of(pot.started.name, words.CORRECT, made.working, view) if how_up and made else None
-    use_how(how)
+    made = reckoned(known, pot, form)
+    use_how(how(known, pot, made, view) if how_up and made else None)
 
     async def mend() -> None:
         verb = correct_pot(session, pot, edit.now.lacks)
@@ -72,7 +74,7 @@ def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> 
         ),
         *(
             steps_of(paint_of(known, one.paint).name, (at, light), form, edit)
-            for at, one in enumerate(pot.holds)
+            for at, one in enumerate(paints)
         ),
         *said(known, form, made),
         ft.Row([outline_button(Action(places.HOW, partial(go_how, pot), key="how"))]),
@@ -110,10 +112,16 @@ def steps_of(name: str, cell: tuple[int, int], form: LackForm, edit: Edit[LackFo
     return board([named, *(segmented(row, chosen, choose, 1.0, f"steps {at}") for row in rows)])
 
 
-def reckoned(pot: Pot, form: LackForm) -> Correction | None:
+def how(known: Known, pot: Pot, made: Correction, view: View) -> How:
+    """Say how the addition comes about, paint by paint."""
+    names = tuple(paint_of(known, one.paint).name for one in made.adds)
+    return how_of(pot.started.name, words.CORRECT, made.working, view, {"add_g": names})
+
+
+def reckoned(known: Known, pot: Pot, form: LackForm) -> Correction | None:
     """Find the addition; None while nothing, or all alike, is asked."""
     try:
-        return correction(pot, form.lacks)
+        return correction(known, pot, form.lacks)
     except Refused:
         return None
 

@@ -5,8 +5,9 @@ from typing import Literal
 from core.mixing.portions import Portion
 from mobile.parts.bucket import Layer
 from mobile.parts.can import CanFace
+from mobile.session.chips import look_by_day
 from mobile.session.cup import tops_ratio
-from mobile.session.from_cans import FromCan, from_can, paint_of
+from mobile.session.from_cans import FromCan, from_can
 from mobile.session.known import Known
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
@@ -29,7 +30,8 @@ def layers(known: Known, pot: Pot) -> tuple[Layer, ...]:
         one = from_can(known, part, pot.can(part.paint))
         higher = any(other.paint == part.paint for other in parts[at + 1 :])
         label = "" if higher else can_label(one)
-        drawn.append(Layer(lows[at], tops[at], one.paint.day, state, label))
+        day = look_by_day(known, part.paint)
+        drawn.append(Layer(lows[at], tops[at], day, state, label))
     return tuple(drawn)
 
 
@@ -52,7 +54,7 @@ def in_cup(known: Known, parts: tuple[Portion, ...], room_l: float = 0.0) -> tup
     tops = tops_ratio(known, parts, room_l)
     lows = (0.0, *tops[:-1])
     return tuple(
-        Layer(low, top, paint_of(known, part.paint).day, "in")
+        Layer(low, top, look_by_day(known, part.paint), "in")
         for part, low, top in zip(parts, lows, tops, strict=True)
     )
 
@@ -61,7 +63,9 @@ def can_label(one: FromCan) -> str:
     """Name a layer by its can; a paint without a can by the last word of its name."""
     if one.number is not None:
         return words.can(one.number)
-    word = one.paint.name.split()[-1]
+    *before, word = one.paint.name.split() or [""]
+    if word.isdigit() and before:  # a jar
+        return f"{before[-1]} {word}"
     return word if len(word) <= LABEL_MOST else f"{word[: LABEL_MOST - 1]}…"
 
 

@@ -25,6 +25,7 @@ from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
 from mobile.words import mishaps as words
 from mobile.words import places
+from mobile.words import weigh_out as weigh_words
 
 Settle = Callable[[Session, Pot, float], Awaitable[None]]
 
@@ -66,8 +67,9 @@ def gone_said(known: Known, pot: Pot, text: str, view: View) -> tuple[str, float
         return "", None
     try:
         found = left_of(pot, reads_g)
-    except Refused:
-        return words.TOO_MANY, None
+    except Refused as refusal:
+        too_many = refusal.name == "left_g"
+        return words.TOO_MANY if too_many else weigh_words.refused(refusal, view.show), None
     lost = tuple((paint_of(known, one.paint).name, one.net_g) for one in found.lost)
     said = words.gone_of(lost, found.lost_g) if found.lost_g else words.NOTHING_GONE
     return said, sum(part.net_g for part in smaller(pot, found))

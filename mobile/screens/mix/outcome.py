@@ -4,6 +4,7 @@ from core.mixing.pot import contents
 from mobile.parts.boards import State
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
+from mobile.session.pots import more_than_planned
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
@@ -23,7 +24,8 @@ def came_out(known: Known, pot: Pot) -> tuple[str, State]:
         said.append(words.made_bigger(in_grams.whole(planned_g)))
     strays = contents(pot.strays)
     named = {one.paint for one in strays}
-    said += [words.kept_more(paint_of(known, one).name) for one in pot.kept if one not in named]
+    more = tuple(one for one in more_than_planned(pot) if one not in named)
+    said += [words.kept_more(paint_of(known, one).name) for one in more]
     said += [
         words.with_stray(in_grams.scale(one.net_g, step_g), paint_of(known, one.paint).name)
         for one in strays

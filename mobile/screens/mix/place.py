@@ -73,7 +73,7 @@ def pots_place(known: Known, rest: str, how: bool) -> ft.Control | None:
     if pot is None:
         return None
     if more == "more" and pot.in_cup_g:
-        return Start(known, like_pot(pot), how, pot.id, key=f"more {pot_id}")
+        return Start(known, like_pot(known, pot), how, pot.id, key=f"more {pot_id}")
     return pot_place(known, pot, more, how)
 
 

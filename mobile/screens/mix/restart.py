@@ -55,7 +55,9 @@ def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Contro
         *(reversed(asked) if large(view) else asked),
     ]
     if pot.started.cup_g is not None:  # else it would say to tare, and lose count
-        rows.append(t.say(words.cup_line(pot.started.cup_g), t.SMALL, t.SOFT))
+        counted = pot.plan.offset_g - pot.strays_g > 0
+        line = words.cup_counted if counted else words.cup_line
+        rows.append(t.say(line(pot.started.cup_g), t.SMALL, t.SOFT))
     usable = said.reads_g is not None
     action = Action(weigh_words.CARRY_ON, carry_on if usable else None, key="use")
     keypad = Keypad(

@@ -73,7 +73,7 @@ def Start(
         *ready(batch, known.settings.scale_step_g, view),
         *advice(known, mix, batch, doing(session, mix, batch, partial(press.put, "grams")), view),
     ]
-    weigh = Action(words.weigh_grams(grams), start if batch.grams_g else None, key="weigh")
+    weigh = Action(words.weigh_grams(grams), start if batch.can_do else None, key="weigh")
     high = start_keys_high(view, len(mix.parts))
     keys = Keypad(weigh, lambda sign: press(asked, sign), inside(view), high, view.text_ratio)
     return screen(lines, [keys])

@@ -6,6 +6,7 @@ from core.errors import Refused
 from mobile.parts.sheet import How, HowStep
 from mobile.session.begin import split
 from mobile.session.cans import can_for
+from mobile.session.cans_hold import lacking
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
 from mobile.session.view import View
@@ -22,6 +23,7 @@ class Batch:
     cup_g: float | None = None
     parts: tuple[FromCan, ...] = ()
     why: str = ""
+    can_do: bool = False  # whether scale, bucket and cans have it
 
 
 def batch_of(known: Known, mix: Mix, grams: str, cup: str, view: View) -> Batch:
@@ -35,7 +37,7 @@ def batch_of(known: Known, mix: Mix, grams: str, cup: str, view: View) -> Batch:
         why = weigh_words.refused(refusal, view.show) if grams else words.HOW_MUCH
         return Batch(cup_g=cup_g, why=why)
     parts = tuple(from_can(known, one, can_for(known, one.paint, one.net_g)) for one in portions)
-    return Batch(batch_g, cup_g, parts)
+    return Batch(batch_g, cup_g, parts, can_do=not lacking(known, portions))
 
 
 def how(known: Known, mix: Mix, batch: Batch, view: View) -> How | None:
