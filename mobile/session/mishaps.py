@@ -1,5 +1,7 @@
 """Verbs of what goes wrong at the scale besides too much: the wrong can, a cup knocked over."""
 
+from dataclasses import dataclass
+
 from core.errors import Refused, require
 from core.mixing.plan import CAN, NET_G, TOTAL, Pour, targets_g
 from core.mixing.portions import Portion
@@ -10,8 +12,10 @@ from core.mixing.stray import Stray, stray
 from mobile.session.begin import takes_g
 from mobile.session.cans import can_for
 from mobile.session.cans_hold import require_cans
+from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART
+from mobile.session.prices import price_per_g
 from mobile.session.session import Declined, Session, Undo
 from mobile.session.weigh_out import UNDER_CUP, net_of, pours_of
 from mobile.store.entries import AimChanged, MadeMore, Poured, Spilt, StrayPoured
@@ -61,6 +65,44 @@ async def wrong_can(session: Session, pot: Pot, paint: str, reads_g: float) -> N
 def saved(known: Known, pot: Pot) -> Stray:
     """Find what can be saved of a pot with a stray in it."""
     return stray(pot.plan, pot.poured, pot.stray_g, takes_g(known, pot))
+
+
+def hiding(pot: Pot, found: Stray) -> tuple[Portion, ...]:
+    """Give what is to be poured of each part for a batch in which nobody sees the stray."""
+    return tuple(
+        Portion(one.paint, max(0.0, found.factor_ratio * one.net_g - pot.paint_g(one.paint)))
+        for one in pot.plan.portions
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Worth:
+    """What it costs to hide a stray, and what tipping it out loses; None where a price lacks."""
+
+    extra_price: float | None
+    lost_price: float | None
+
+
+def worth_of(known: Known, pot: Pot, found: Stray) -> Worth:
+    """Find what the two ways that keep the colour cost."""
+    before = pot.plan.factor_ratio
+    more = tuple(
+        Portion(one.paint, one.net_g * (found.factor_ratio - before)) for one in pot.plan.portions
+    )
+    return Worth(_price(known, more), _price(known, pot.went_in))
+
+
+def _price(known: Known, parts: tuple[Portion, ...]) -> float | None:
+    each = [(one.net_g, price_per_g(paint_of(known, one.paint))) for one in parts if one.net_g]
+    told = [net_g * price for net_g, price in each if price is not None]
+    return sum(told) if len(told) == len(each) else None
+
+
+def best_of(found: Stray, worth: Worth) -> str:
+    """Name the cheaper way that keeps the colour: by price where all are known, else by mass."""
+    if not found.fits or worth.extra_price is None or worth.lost_price is None:
+        return found.best
+    return "make" if worth.extra_price <= worth.lost_price else "tip"
 
 
 async def hide_stray(session: Session, pot: Pot) -> None:

@@ -102,7 +102,7 @@ async def tip_out(session: Session, pot: Pot) -> None:
     )  # of the same instant: one act
     await session.keep(tipped, again, forget=(READING,))
     undo = Undo(entries=(tipped.id, again.id))
-    session.tell(weigh_words.tipped(old.number, pot.in_cup_g), undo)
+    session.tell(weigh_words.tipped(old.number, pot.in_cup_g, again=True), undo)
 
 
 async def give_up(session: Session, pot: Pot) -> None:

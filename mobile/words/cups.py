@@ -7,6 +7,7 @@ LEFT, LEFT_MORE = "What is left", "weigh it back, keep it in a jar"
 COUNT, WHO = "How many cups", "Whose cups"
 WHO_NOTE = "Names, with a comma between. A number after a name is that one's share."
 HOW = (("even", "All alike"), ("people", "People"), ("area", "Walls, zones"))
+JARS = "Jars"
 IN_POT, INTO_JAR = "Left in the pot", "Into a jar"
 KEEP_LEFT = "Keep what is left"
 OPEN_FOR, AWAY = "Lid off for", "Throw it away"
@@ -51,6 +52,21 @@ def give_or_take(net_g: float) -> str:
 def in_jar(number: int, net_g: float) -> str:
     """Say what went into a jar."""
     return f"{grams(net_g)} are in jar {number}. Write the number on its lid."
+
+
+def left_of(left: str) -> str:
+    """Say what is left of a pot."""
+    return f"{left} left"
+
+
+def of_all(in_all: str) -> str:
+    """Say how much it was."""
+    return f"of {in_all}"
+
+
+def filled_with(net_g: float) -> str:
+    """Say what a cup was filled with."""
+    return f"of {grams(net_g)}"
 
 
 def jar(number: int) -> str:

@@ -17,6 +17,7 @@ IN_RECIPE = "It is in this recipe: it counts as poured."
 ANOTHER, NOTHING_GONE = "Another", "Nothing is gone."
 UNSEEN = "Then it is 1 % of the batch: seldom seen. Look at a brush-out."
 LOOK = "Look at a brush-out before it goes on the wall."
+NOTHING_MORE = "The same as before: nothing went in."
 TOO_MANY = "That is more than was in it. Read again."
 TOO_LITTLE = "Too little is left for a smaller batch: pour it again."
 

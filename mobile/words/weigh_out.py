@@ -25,6 +25,8 @@ CUP_AFTER, IN_THE_CUP = "the cup then", "In the cup"
 # Too much
 KEPT_OVER = "Left as it is; the pot keeps what was really poured."
 TIP = "Tip it out, start again"
+MORE, AGAIN = "more", "again"
+TARE_AGAIN = " Put an empty cup on, and tare it."
 TOO_MUCH_TO_MAKE = "Scale, bucket or cans don't take that batch."
 TOO_HEAVY = "That is more than scale or bucket take."
 CANS_HOLD, CANS_UNKNOWN = (
@@ -206,6 +208,14 @@ def shares(now: str, planned_share: str, paint: str) -> str:
     return f"{now} {paint}, where the recipe has {planned_share}."
 
 
+def pours(count: int, more: str, took: str) -> str:
+    """Say how many pours an answer asks for, and how long they take whoever pours here."""
+    if not count:
+        return ""
+    pours = f"1 pour {more}" if count == 1 else f"{count} pours {more}"
+    return f"{pours}, about {took} as you pour." if took else f"{pours}."
+
+
 def lose(lost: str, price: float | None = None) -> str:
     """Say what tipping it out costs."""
     return f"lose {lost} g" if price is None else f"lose {lost} g, worth {money(price)}"
@@ -217,6 +227,6 @@ def waste(paints: tuple[str, ...]) -> str:
     return f"{first_up(listed(paints))} {verb} to the waste tub, never to a drain."
 
 
-def tipped(number: int, lost_g: float) -> str:
-    """Say that a pot is lost."""
-    return f"Pot {number} tipped out, {grams(lost_g)} lost."
+def tipped(number: int, lost_g: float, *, again: bool = False) -> str:
+    """Say that a pot is lost; another one for the same batch begins with an empty cup."""
+    return f"Pot {number} tipped out, {grams(lost_g)} lost.{TARE_AGAIN if again else ''}"

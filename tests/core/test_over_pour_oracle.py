@@ -47,7 +47,7 @@ def test_no_exact_batch_is_smaller() -> None:
 
 
 def test_no_larger_batch_of_the_ratio_comes_out_of_the_cans() -> None:
-    """The factor is the unknown: factor x portion <= in the cup + in the can, as large as can be."""
+    """Unknown is the factor: factor x portion <= in the cup + in the can, as large as can be."""
     chance = random.Random(2)
     for _ in range(200):
         portions_g = [round(chance.uniform(2, 600), 1) for _ in range(chance.randint(1, 5))]

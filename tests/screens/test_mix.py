@@ -154,7 +154,10 @@ def test_too_much_offers_three_answers_and_back_brings_the_digits() -> None:
             "lose 81.9 g",
         } <= set(said(screen))
         seen = " ".join(said(screen)).replace("\xa0", " ")
-        assert "1.5 g more of can 8, then 167.0 g of can 12. Cans and scale hold it." in seen
+        assert (
+            "1.5 g more of can 8, then 167.0 g of can 12. 1 pour more. Cans and scale hold it."
+            in seen
+        )
         assert "26.5 % fluorescent orange, where the recipe has 25.0 %." in seen
         await tap(screen, "back")
         assert screen.went[-1] == "/mix/weigh/reads"

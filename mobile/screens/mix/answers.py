@@ -11,6 +11,7 @@ from mobile.screens.mix.drawn import in_cup
 from mobile.session.cup import volume_l
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
+from mobile.session.pace import more_pours, pace_s, pours_again, tens_s
 from mobile.session.view import View
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
@@ -27,10 +28,9 @@ class Answer:
     cost: str
     more: str
     cup: tuple[Layer, ...]
-    can_do: bool = True
 
 
-def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
+def make_answer(known: Known, pot: Pot, make: Make, view: View) -> Answer:
     """Say what a bigger batch takes, and whether cans and scale hold it."""
     step_g = pot.plan.scale_step_g
     adds = tuple(
@@ -41,7 +41,9 @@ def make_answer(known: Known, pot: Pot, make: Make) -> Answer:
     held = holds(adds, step_g, make.fits)
     cup = in_cup(known, filled(pot, make.adds), room_l(known, pot, make))
     cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g), make.extra_price)
-    return Answer("make", weigh_words.make(total), cost, f"{more} {held}".strip(), cup, make.fits)
+    pours = pours_said(known, more_pours(pot, make), weigh_words.MORE, view)
+    said = " ".join(one for one in (more, pours, held) if one)
+    return Answer("make", weigh_words.make(total), cost, said, cup)
 
 
 def room_l(known: Known, pot: Pot, make: Make) -> float:
@@ -90,8 +92,17 @@ def keep_answer(known: Known, pot: Pot, three: Answers, view: View) -> Answer:
     return Answer("keep", stronger, weigh_words.no_loss(total), more, in_cup(known, cup, room))
 
 
-def tip_answer(known: Known, pot: Pot, tip: Tip) -> Answer:
+def pours_said(known: Known, count: int, view: View) -> str:
+    """Say how many pours more that is, and how long they take here."""
+    one_s = pace_s(known)
+    return weigh_words.pours_more(
+        count, view.show("pours_s", tens_s(count, one_s)) if one_s else ""
+    )
+
+
+def tip_answer(known: Known, pot: Pot, tip: Tip, view: View) -> Answer:
     """Say what tipping it out loses."""
     names = tuple(paint_of(known, part.paint).name for part in contents(pot.poured))
     lost = weigh_words.lose(in_grams.scale(tip.lost_g, pot.plan.scale_step_g), tip.lost_price)
-    return Answer("tip", weigh_words.TIP, lost, weigh_words.waste(names), ())
+    said = (pours_said(known, pours_again(pot), weigh_words.AGAIN, view), weigh_words.waste(names))
+    return Answer("tip", weigh_words.TIP, lost, " ".join(one for one in said if one), ())

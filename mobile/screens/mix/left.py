@@ -7,31 +7,28 @@ from functools import partial
 import flet as ft
 
 from mobile import theme as t
-from mobile.parts.boards import Row, row, rows
 from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.fields import Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.screens.mix.cups import dries_said
 from mobile.screens.mix.left_form import LeftForm, jar_fields, jar_typed, left_fields, left_typed
+from mobile.screens.mix.vessels import vessels
 from mobile.session.address import go
 from mobile.session.cups import cups_of
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.leftovers import (
     Back,
-    jars_of,
     keep_leftover,
     left_form,
     throw_away,
     weigh_back,
 )
 from mobile.session.session import use_session
-from mobile.session.view import View, use_view
-from mobile.store.entries import LeftoverKept
+from mobile.session.view import use_view
 from mobile.store.pot import Pot
 from mobile.words import cups as words
-from mobile.words import grams as in_grams
 from mobile.words import places
 from mobile.words import pot as pot_words
 
@@ -76,13 +73,5 @@ def Left(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
         t.say(words.DRAIN, t.CAPTION, t.SOFT),
         second_button(Action(words.AWAY, waste, key="waste")),
     ]
-    if jars := jars_of(known, pot):
-        lines.append(rows([jar_line(one, view) for one in jars]))
+    lines += vessels(known, pot, view)
     return screen(lines, [main_button(Action(words.KEEP_LEFT, keep, key="keep"))])
-
-
-def jar_line(jar: LeftoverKept, view: View) -> ft.Control:
-    """Show a jar: its number, its grams, how long it keeps."""
-    coldest = "" if jar.coldest_c is None else view.show("coldest_c", jar.coldest_c)
-    small = words.jar_small(jar.use_by_day, coldest)
-    return row(Row(words.jar(jar.number), small, in_grams.grams(jar.net_g)))

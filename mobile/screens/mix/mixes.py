@@ -10,18 +10,21 @@ from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, Do
 from mobile.screens.mix.outcome import came_out
+from mobile.screens.mix.vessels import jar_line
 from mobile.session.address import NEW, go
 from mobile.session.begin import start_planned
 from mobile.session.chips import chip_of
 from mobile.session.demo import open_demo
+from mobile.session.jars import job_jars
 from mobile.session.known import Known
-from mobile.session.pots import pots, under_way
+from mobile.session.pots import pot_by, pots, under_way
 from mobile.session.session import Session, use_session
 from mobile.session.to_weigh import amount_or_none, made_g, next_load, to_weigh_next
 from mobile.session.view import View, use_view
 from mobile.session.weigh_out import give_up
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
+from mobile.words import cups as of_cups
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import places
@@ -49,9 +52,17 @@ def Mixes(known: Known, *, key: str | None = None) -> ft.Control:
     lines: list[ft.Control] = [header(words.title(len(known.job_mixes)), job, other)]
     if known.job_mixes:
         lines.append(rows([mix_row(known, mix, view) for mix in known.job_mixes]))
+    lines += jar_list(known, view)
     lines += pot_list(known, done, None if whole else lambda: show_whole(True), view)
     tip = [give_up_button(session, pot)] if pot else []
     return screen(lines, [*tip, main_button(main)])
+
+
+def jar_list(known: Known, view: View) -> list[ft.Control]:
+    """List the jars that still hold something."""
+    jars = tuple((jar, pot_by(known, jar.pot)) for jar in job_jars(known))
+    lines = [jar_line(known, jar, pot.started.name, view) for jar, pot in jars if pot]
+    return [header(of_cups.JARS, size=t.HEADING), rows(lines)] if lines else []
 
 
 def pot_list(known: Known, done: tuple[Pot, ...], show: Do | None, view: View) -> list[ft.Control]:

@@ -67,13 +67,13 @@ def TooMuch(
     async def tip() -> None:
         await touch(lambda: tip_out(session, pot), None)
 
-    made = make_answer(known, pot, three.make)
+    made = make_answer(known, pot, three.make, view)
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     rows: list[ft.Control] = [
         back_corner(title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), back, view),
         card(made, make if three.make.fits else None, three.best == "make", view),
         card(keep_answer(known, pot, three, view), keep, False, view),
-        card(tip_answer(known, pot, three.tip), tip, three.best == "tip", view),
+        card(tip_answer(known, pot, three.tip, view), tip, three.best == "tip", view),
         ft.Row([why]),
     ]
     return screen(rows)
@@ -96,8 +96,11 @@ def title(known: Known, pot: Pot, over: OverPour, size: float) -> ft.Control:
 
 
 def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
-    """Lay out an answer as one button: what to do, its cost, the cup after it, what follows."""
-    ink = t.INK if best else t.TEXT
+    """Lay out an answer as one button: what to do, its cost, the cup after it, what follows.
+
+    One that can't be done is no button: its edge is thin, its words are soft, and they say why.
+    """
+    ink = t.INK if best else t.TEXT if do else t.SOFT
     heads: list[ft.Control] = [
         t.say(one.name, t.FACT, ink),
         t.say(one.cost, t.HEADING, ink, t.MEDIUM),
@@ -114,10 +117,10 @@ def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
     else:
         under = ft.Row([cup, grow(said)], spacing=14)
     content = ft.Column([*heads, under], spacing=6, tight=True, horizontal_alignment=STRETCH)
-    edge = ft.BorderSide(3, t.RIM) if best else ft.BorderSide(1.5, t.EDGE)
+    edge = ft.BorderSide(3, t.RIM) if best else ft.BorderSide(1.5, t.EDGE if do else t.LINE)
     face = surface(
         content,
-        fill=t.FILL if best else t.RAISED,
+        fill=t.FILL if best else t.RAISED if do else t.GROUND,
         edge=edge,
         radius=t.BOARD_RADIUS,
         padding=ft.Padding(16, 12, 16, 12),

@@ -16,7 +16,9 @@ from mobile.screens.mix.at_scale import narrow
 from mobile.screens.mix.contents import how, in_pot, list_of
 from mobile.screens.mix.drawn import in_cup
 from mobile.screens.mix.outcome import came_out
+from mobile.screens.mix.vessels import vessels
 from mobile.session.address import HOW, go
+from mobile.session.cup import volume_l
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.times import when
@@ -52,6 +54,7 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
     rows: list[ft.Control] = [
         header(words.pot(pot.started.number), pot.started.name, back, t.ZONE),
         in_all(known, pot, view),
+        *vessels(known, pot, view),
         list_of(in_pot(known, pot), pot.plan.scale_step_g, view, False),
         ft.Row([outline_button(why)]),
     ]
@@ -80,20 +83,36 @@ def to(pot: Pot, at: str) -> None:
 
 
 def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
-    """Say how much it is and how it came out, beside the cup."""
-    said, state = came_out(known, pot)
-    grams = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
+    """Say how much is in it still, and how it came out, beside the cup."""
+    came, state = came_out(known, pot)
     color = t.CAUTION if state == "caution" else t.SOFT
+    lots = tuple(dict.fromkeys(lot for lot in pot.started.lots if lot))
+    small = (
+        when(pot.started.at_s, clock.now_s()),
+        of_label.by(pot.started.who),
+        of_label.lots(lots),
+    )
     facts = ft.Column(
         [
-            t.say(grams, t.FACT if narrow(view) else t.STATE),
-            t.say(said, t.NAME, color),
-            t.say(when(pot.at_s, clock.now_s()), t.SMALL, t.SOFT),
+            *(t.say(said, size) for said, size in how_much(pot, view)),
+            t.say(came, t.NAME, color),
+            t.say(", ".join(one for one in small if one), t.SMALL, t.SOFT),
         ],
         spacing=4,
         tight=True,
     )
     if view.text_ratio >= t.STACKED_FROM:
         return facts
-    cup = Bucket(in_cup(known, pot.went_in), weigh_words.IN_THE_CUP, CUP)
+    inside = pot.holds if pot.ended == "stirred" else pot.went_in
+    cup = Bucket(in_cup(known, inside, volume_l(known, pot.went_in)), weigh_words.IN_THE_CUP, CUP)
     return ft.Container(ft.Row([grow(facts), cup], spacing=12), padding=ft.Padding(4, 0, 4, 8))
+
+
+def how_much(pot: Pot, view: View) -> tuple[tuple[str, float], ...]:
+    """Say what is left, and of how much; each with its size."""
+    large = t.FACT if narrow(view) else t.STATE
+    in_all = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
+    if pot.ended != "stirred" or not pot.drawn_g:
+        return ((in_all, large),)
+    left = in_grams.grams_at(pot.left_g, pot.plan.scale_step_g)
+    return ((of_cups.left_of(left), large), (of_cups.of_all(in_all), t.NAME))

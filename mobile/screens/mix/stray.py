@@ -4,17 +4,20 @@ import flet as ft
 
 from core.mixing.pot import contents
 from mobile import theme as t
+from mobile.parts.buttons import outline_button
 from mobile.parts.icons import icon
 from mobile.parts.page import screen
 from mobile.parts.sheet import How
-from mobile.parts.tap import grow
-from mobile.screens.mix.answers import Answer
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.answers import Answer, holds, pours_said
 from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.over import card
-from mobile.session.from_cans import paint_of
+from mobile.session.address import HOW, go
+from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.mishaps import hide_stray, saved
+from mobile.session.mishaps import best_of, hide_stray, hiding, saved, worth_of
+from mobile.session.pace import pours_again
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
@@ -22,6 +25,7 @@ from mobile.session.weigh_out import keep_over, tip_out, undo_last
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mishaps as words
+from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
 
@@ -46,11 +50,14 @@ def StrayAnswers(known: Known, pot: Pot, how_up: bool, *, key: str | None = None
         await touch(lambda: tip_out(session, pot), None)
 
     make, stays, lose = answers(known, pot, paint, view)
+    best = best_of(found, worth_of(known, pot, found))
+    why = Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how")
     rows: list[ft.Control] = [
         back_corner(title(known, pot, paint), back, view),
-        card(make, hide if found.fits else None, found.best == "make", view),
+        card(make, hide if found.fits else None, best == "make", view),
         card(stays, keep, False, view),
-        card(lose, tip, found.best == "tip", view),
+        card(lose, tip, best == "tip", view),
+        ft.Row([outline_button(why)]),
     ]
     return screen(rows)
 
@@ -68,17 +75,20 @@ def answers(known: Known, pot: Pot, paint: str, view: View) -> tuple[Answer, Ans
     found, step_g = saved(known, pot), pot.plan.scale_step_g
     name = paint_of(known, paint).name
     total = in_grams.scale(found.hidden_g, step_g)
-    more = weigh_words.extra(in_grams.scale(found.extra_g, step_g))
-    held = words.UNSEEN if found.fits else weigh_words.TOO_HEAVY
+    worth = worth_of(known, pot, found)
+    more = weigh_words.extra(in_grams.scale(found.extra_g, step_g), worth.extra_price)
+    adds = tuple(from_can(known, one, pot.can(one.paint)) for one in hiding(pot, found))
+    held = f"{words.UNSEEN} {holds(adds, step_g, found.fits)}"
     share = view.show("kept_ratio", found.kept_ratio)
     in_all = in_grams.scale(pot.batch_g + pot.stray_g, step_g)
     inside = contents((*pot.poured, *pot.strays))
     waste = weigh_words.waste(tuple(paint_of(known, one.paint).name for one in inside))
-    lost = weigh_words.lose(in_grams.scale(found.lost_g, step_g))
+    lost = weigh_words.lose(in_grams.scale(found.lost_g, step_g), worth.lost_price)
+    again = pours_said(known, pours_again(pot), weigh_words.AGAIN, view)
     return (
         Answer("make", words.hide(total), more, held, ()),
         Answer("keep", words.stays(share, name), weigh_words.no_loss(in_all), words.LOOK, ()),
-        Answer("tip", weigh_words.TIP, lost, waste, ()),
+        Answer("tip", weigh_words.TIP, lost, f"{again} {waste}".strip(), ()),
     )
 
 

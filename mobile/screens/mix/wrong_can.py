@@ -22,8 +22,11 @@ from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
+from mobile.store.records import Paint
 from mobile.words import mishaps as words
+from mobile.words import mix as mix_words
 from mobile.words import places
+from mobile.words import weigh_out as weigh_words
 
 
 @ft.component
@@ -40,7 +43,7 @@ def WrongCan(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control:
             done = partial(wrong_can, session, pot, paint, reads_g)
             await touch(done, lambda: go(places.MIX, "weigh"))
 
-    said = went_in(known, pot, paint, text, view)
+    said, can_log = went_in(known, pot, paint, text, view)
     rows: list[ft.Control] = [
         back_corner(t.say(words.WRONG, t.FACT), lambda: go(places.MIX, "weigh"), view),
         which_mishap("wrong", view),
@@ -51,9 +54,9 @@ def WrongCan(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control:
     rows += [
         t.say(words.READS_NOW, t.NAME),
         BigFigure(text, "g", inside(view), figure_most(view), True),
-        t.say(said or words.TYPE_READING, t.NAME),
+        t.say(said, t.NAME),
     ]
-    action = Action(words.LOG, log if said else None, key="use")
+    action = Action(words.LOG, log if can_log else None, key="use")
     return screen(rows, [keys(action, partial(press, "reads"), text, view)])
 
 
@@ -64,17 +67,25 @@ def paints(known: Known, pot: Pot, chosen: str, choose: "ft.StateSetter[str]") -
         name = t.say(paint_of(known, chosen).name, t.FACT)
         return ft.Row([grow(name), other], spacing=t.GAP)
     offered: list[ft.Control] = [
-        outline_button(Action(one.name, partial(choose, one.id), key=f"paint {one.name}"))
+        outline_button(Action(named(known, one), partial(choose, one.id), key=f"paint {one.name}"))
         for one in other_paints(known, pot)
     ]
     buttons = ft.Row(offered, spacing=t.GAP, run_spacing=t.GAP, wrap=True)
     return ft.Column([t.say(words.WHICH, t.NAME), buttons], spacing=t.GAP, tight=True)
 
 
-def went_in(known: Known, pot: Pot, paint: str, text: str, view: View) -> str:
-    """Say how much went in by what is typed; "" where that can't be."""
+def named(known: Known, paint: Paint) -> str:
+    """Name a paint, with its can where it has one."""
+    can = next((can for can in known.cans if can.paint == paint.id and not can.gone), None)
+    return mix_words.paint_in(can.number if can else None, paint.name)
+
+
+def went_in(known: Known, pot: Pot, paint: str, text: str, view: View) -> tuple[str, bool]:
+    """Say how much went in by what is typed, or why that can't be; and whether it can."""
     try:
         net_g = went_in_g(known, pot, view.read("reads_g", text))
-    except Refused:
-        return ""
-    return words.so_much(net_g, paint_of(known, paint).name) if paint and net_g else ""
+    except Refused as refusal:
+        return weigh_words.refused(refusal, view.show) if text else words.TYPE_READING, False
+    if not net_g:
+        return words.NOTHING_MORE, False
+    return words.so_much(net_g, paint_of(known, paint).name), True
