@@ -92,12 +92,11 @@ def keep_answer(known: Known, pot: Pot, three: Answers, view: View) -> Answer:
     return Answer("keep", stronger, weigh_words.no_loss(total), more, in_cup(known, cup, room))
 
 
-def pours_said(known: Known, count: int, view: View) -> str:
-    """Say how many pours more that is, and how long they take here."""
+def pours_said(known: Known, count: int, more: str, view: View) -> str:
+    """Say how many pours more, or again, that is, and how long they take here."""
     one_s = pace_s(known)
-    return weigh_words.pours_more(
-        count, view.show("pours_s", tens_s(count, one_s)) if one_s else ""
-    )
+    took = view.show("pours_s", tens_s(count, one_s)) if one_s else ""
+    return weigh_words.pours(count, more, took)
 
 
 def tip_answer(known: Known, pot: Pot, tip: Tip, view: View) -> Answer:
