@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from string import ascii_lowercase
 
-from core.errors import require
+from core.errors import Refused, require
 from core.mixing.cups import cups_g
 from mobile.session.amounts import amount_of
 from mobile.session.known import Known, found
@@ -57,10 +57,17 @@ def for_people(pot: Pot, people: tuple[tuple[str, float], ...]) -> tuple[tuple[s
     return tuple((name, net_g) for (name, _), net_g in zip(people, grams, strict=True))
 
 
-def even(pot: Pot, count: int) -> tuple[tuple[str, float], ...]:
-    """Split what is in a pot into so many cups alike; nobody is named."""
+def even_count(count: float) -> int:
+    """Give a count of cups; refuse half cups."""
     require("cups_count", count, *CUPS_COUNT)
-    grams = cups_g(pot.left_g, (1.0,) * count, pot.plan.scale_step_g)
+    if not float(count).is_integer():
+        raise Refused("cups_count", count, int(count), int(count) + 1)
+    return int(count)
+
+
+def even(pot: Pot, count: float) -> tuple[tuple[str, float], ...]:
+    """Split what is in a pot into so many cups alike; nobody is named."""
+    grams = cups_g(pot.left_g, (1.0,) * even_count(count), pot.plan.scale_step_g)
     return tuple(("", net_g) for net_g in grams)
 
 

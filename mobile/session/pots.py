@@ -2,8 +2,9 @@
 
 from functools import lru_cache
 
+from core.mixing.plan import band_of_g
 from mobile.session.known import Known
-from mobile.store.entries import Entry, PotStarted, TippedOut
+from mobile.store.entries import Entry, PotStarted, Poured, TippedOut
 from mobile.store.pot import OfAPot, Pot, pot_of
 
 READING, RESTART = "weigh", "weigh/scale"  # drafts: what is typed of a reading
@@ -53,3 +54,11 @@ def more_than_planned(pot: Pot) -> tuple[str, ...]:
     share = {one.paint: one.net_g / planned_g for one in pot.plan.portions}
     in_all_g = sum(pour.net_g for pour in pot.poured)
     return tuple(one for one in pot.kept if pot.paint_g(one) > share.get(one, 0.0) * in_all_g)
+
+
+def on_marks_g(known: Known, pot: Pot) -> dict[str, float]:
+    """Give the bands of the paints that were said to be on the mark: so near they are."""
+    said = {e.paint for e in known.of(Poured) if e.pot == pot.id and e.reads_g is None and e.net_g}
+    bands = (band_of_g(pot.plan, at) for at in range(len(pot.plan.portions)))
+    each = zip(pot.plan.portions, bands, strict=True)
+    return {one.paint: band_g for one, band_g in each if one.paint in said}

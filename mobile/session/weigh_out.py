@@ -106,10 +106,18 @@ async def tip_out(session: Session, pot: Pot) -> None:
 
 
 async def give_up(session: Session, pot: Pot) -> None:
-    """End a pot without a new one: all of it is waste; where nothing was poured there was none."""
+    """End a pot without a new one: all of it is waste; where nothing was poured there was none.
+
+    One that was put back and got nothing more is as it was before.
+    """
     if not pot.in_cup_g:
         await session.keep(Undone(*session.stamp(), pot.id), forget=(READING, RESTART))
         session.hush()
+        return
+    if pot.put_back:
+        taken = tuple(Undone(*session.stamp(), entry.id) for entry in pot.last)
+        await session.keep(*taken, forget=(READING, RESTART))
+        session.tell(words.off_the_scale(pot.started.number))
         return
     tipped = TippedOut(*session.stamp(), pot.id)
     await session.keep(tipped, forget=(READING, RESTART))

@@ -115,6 +115,19 @@ class Pot:
         return sum(portion.net_g for portion in self.plan.portions) * self.plan.factor_ratio
 
     @property
+    def comes_to_g(self) -> float:
+        """What will be in it at last: what was kept over, and strays, on top of the batch."""
+        factor_ratio = self.plan.factor_ratio
+        each = (max(p.net_g * factor_ratio, self.paint_g(p.paint)) for p in self.plan.portions)
+        return sum(each) + self.strays_g
+
+    @property
+    def put_back(self) -> str:
+        """Why it was put back on the scale, if nothing was poured since; else nothing."""
+        last = self.last[-1] if self.last else None
+        return last.why if isinstance(last, AimChanged) and last.why != SPILT else ""
+
+    @property
     def missing(self) -> tuple[Portion, ...]:
         """What is still to come of each portion, in pouring order; 0 g where it is in."""
         factor_ratio = self.plan.factor_ratio

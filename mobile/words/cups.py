@@ -4,6 +4,7 @@ from mobile.words.grams import grams
 
 CUPS, CUPS_MORE = "Split into cups", "by people, or by walls and zones"
 LEFT, LEFT_MORE = "What is left", "weigh it back, keep it in a jar"
+WHOLE_CUPS = "Whole cups only."
 COUNT, WHO = "How many cups", "Whose cups"
 WHO_NOTE = "Names, with a comma between. A number after a name is that one's share."
 HOW = (("even", "All alike"), ("people", "People"), ("area", "Walls, zones"))

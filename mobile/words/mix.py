@@ -37,6 +37,8 @@ NOTES, OWN_LOOKS = "Notes", "How the mix looks, if you know it"
 EARLIER_VERSIONS = "Earlier versions"
 WHY = {"typed": "changed by hand", "corrected": "corrected after a brush-out"}
 
+TAKE_OFF = "Take it off the scale, as it was"
+
 # Before the weigh-out
 GRAMS, CUP, AMOUNT = "Grams", "Empty cup", "How much"
 LIKE_POT, MORE_OF_SAME = "as it was really poured", "More of the same"
@@ -123,6 +125,11 @@ def carry_on(name: str, where: str) -> str:
 def give_up(in_cup_g: float) -> str:
     """Offer to end a weigh-out."""
     return f"Tip it out, {grams(in_cup_g)} lost" if in_cup_g else "Don't weigh it"
+
+
+def off_the_scale(number: int) -> str:
+    """Say that a pot is as it was."""
+    return f"Pot {number} is off the scale, as it was."
 
 
 def pots_so_far(count: int) -> str:
@@ -258,9 +265,9 @@ def weigh_it(number: int) -> str:
     return f"can {number}: more poured than it had, weigh it"
 
 
-def planned(planned_g: str) -> str:
-    """Say what was planned of a part."""
-    return f"planned {planned_g} g"
+def planned(planned_g: str, within_g: str = "") -> str:
+    """Say what was planned of a part, and how near *On the mark* says it is."""
+    return f"planned {planned_g} g" + (f", within {within_g} g" if within_g else "")
 
 
 def all_in(in_all: str) -> str:

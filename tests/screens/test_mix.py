@@ -282,7 +282,7 @@ def test_all_in_says_the_number_and_what_each_can_has_left() -> None:
         await weigh_out.on_the_mark(session, now(session))
         screen = on_mix(session, "weigh")
         seen = said(screen)
-        assert {"Pot 1", "ember wing", "58.0 g", "planned 58.0 g"} <= set(seen)
+        assert {"Pot 1", "ember wing", "58.0 g", "planned 58.0 g, within 0.6 g"} <= set(seen)
         left_g = can_now(session.known, CAN_7).balance.should_be_g
         assert left_g == pytest.approx(143.1)
         assert "can 7 has 143.1 g left" in seen

@@ -10,7 +10,7 @@ from mobile.session.view import View
 from mobile.store.records import Can, Paint
 
 NUMBERS, NAME_COUNT = (1, 9999), (1, 80)
-SUGGESTED_MOST = 8
+SUGGESTED_MOST = 16
 Stamp = tuple[str, float, str]
 Stamps = tuple[Stamp, Stamp]  # of a new can, of a new paint
 NOBODY: Stamps = (("", 0.0, ""), ("", 0.0, ""))

@@ -13,6 +13,7 @@ from mobile.parts.sheet import How, HowStep
 from mobile.screens.mix.drawn import face
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
+from mobile.session.pots import on_marks_g
 from mobile.session.view import View
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
@@ -27,6 +28,7 @@ class InPot:
     one: FromCan
     planned_g: float
     share_ratio: float
+    within_g: float = 0.0  # how near it is, where it was said to be on the mark
 
 
 def in_pot(known: Known, pot: Pot) -> tuple[InPot, ...]:
@@ -38,8 +40,14 @@ def in_pot(known: Known, pot: Pot) -> tuple[InPot, ...]:
     order = (*pot.plan.portions, *(Portion(one.paint, 0.0) for one in strays))
     poured = (*(Portion(one.paint, pot.paint_g(one.paint)) for one in pot.plan.portions), *strays)
     ratios = share_of(poured)
+    within_g = on_marks_g(known, pot)
     return tuple(
-        InPot(from_can(known, part, pot.can(part.paint)), plan.net_g, ratio)
+        InPot(
+            from_can(known, part, pot.can(part.paint)),
+            plan.net_g,
+            ratio,
+            within_g.get(part.paint, 0.0),
+        )
         for part, plan, ratio in zip(poured, order, ratios, strict=True)
     )
 
@@ -62,13 +70,18 @@ def line(part: InPot, step_g: float, view: View, left: bool) -> ft.Control:
     planned = in_grams.scale(part.planned_g, step_g)
     said = Row(
         part.one.paint.name,
-        words.planned(planned) if part.planned_g else words.NOT_PLANNED,
+        words.planned(planned, within(part, step_g)) if part.planned_g else words.NOT_PLANNED,
         in_grams.grams_at(part.one.net_g, step_g),
         under,
         state,
     )
     drawn = face(part.one)
     return row(said, lead=Can(*drawn) if drawn else None, text_ratio=view.text_ratio)
+
+
+def within(part: InPot, step_g: float) -> str:
+    """Say how near a part is that was on the mark; "" for one whose reading was typed."""
+    return in_grams.scale(part.within_g, step_g) if part.within_g else ""
 
 
 def can_left(one: FromCan) -> tuple[str, State]:

@@ -15,7 +15,15 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
-from mobile.session.cups import CUPS_COUNT, by_area, cups_of, even, fill_cups, for_people
+from mobile.session.cups import (
+    CUPS_COUNT,
+    by_area,
+    cups_of,
+    even,
+    even_count,
+    fill_cups,
+    for_people,
+)
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.leftovers import dries_g
@@ -74,12 +82,21 @@ def Cups(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
 def asked(form: CupsForm, typed: Callable[[str, str], None], view: View) -> list[ft.Control]:
     """Ask how many cups, or whose; walls and zones are known."""
     if form.how == EVEN:
-        wrong = view.error("cups_count", form.count, CUPS_COUNT)
+        wrong = view.error("cups_count", form.count, CUPS_COUNT) or not_whole(form, view)
         return [Fields((Field("count", words.COUNT, form.count, wrong),), typed)]
     if form.how == PEOPLE:
         whose = Field("people", words.WHO, form.people, wrong_share(form, view), False, PEOPLE_MOST)
         return [Fields((whose,), typed), t.say(words.WHO_NOTE, t.CAPTION, t.SOFT)]
     return [t.say(words.BY_AREA, t.NAME, t.SOFT)]
+
+
+def not_whole(form: CupsForm, view: View) -> str:
+    """Say that there are no half cups."""
+    try:
+        even_count(view.read("cups_count", form.count))
+    except Refused:
+        return words.WHOLE_CUPS if form.count.strip() else ""
+    return ""
 
 
 def wrong_share(form: CupsForm, view: View) -> str:
@@ -105,7 +122,7 @@ def split_of(known: Known, pot: Pot, form: CupsForm, view: View) -> tuple[tuple[
             return by_area(known, pot)
         if form.how == PEOPLE:
             return for_people(pot, people_of(form.people, view))
-        return even(pot, int(view.read("cups_count", form.count)))
+        return even(pot, view.read("cups_count", form.count))
     except Refused:
         return ()
 

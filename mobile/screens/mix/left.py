@@ -64,11 +64,11 @@ def Left(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
     to_pot = Action(places.BACK, lambda: go(places.MIX, "pots", pot.id), key="back")
     lines: list[ft.Control] = [
         header(words.LEFT, pot_words.left(pot.left_g), outline_button(to_pot, "back")),
-        Fields(left_fields(form, cups, view), partial(left_typed, edit), key="left"),
+        Fields(left_fields(form, pot, cups, view), partial(left_typed, edit), key="left"),
         t.say(dries_said(known, view), t.CAPTION, t.SOFT),
         t.say(words.INTO_JAR, t.NAME, weight=t.MEDIUM),
         Fields(jar_fields(form, view), partial(jar_typed, edit), key="jar"),
-        t.say(words.FROST, t.CAPTION, t.SOFT),
+        t.say(words.FROST, t.CAPTION, t.CAUTION if form.frost(view) else t.SOFT),
         second_button(Action(words.INTO_JAR, jar, key="jar")),
         t.say(words.DRAIN, t.CAPTION, t.SOFT),
         second_button(Action(words.AWAY, waste, key="waste")),

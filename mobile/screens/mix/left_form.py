@@ -3,14 +3,17 @@
 from dataclasses import dataclass, replace
 
 from core.cans.drying import OPEN_S
+from core.errors import Refused
 from mobile.parts.fields import Field
-from mobile.session.cups import Cup
+from mobile.session.cups import HAIR_G, Cup
 from mobile.session.forms import Edit
 from mobile.session.leftovers import COLDEST_C, MONTHS_COUNT, Back
 from mobile.session.view import View
+from mobile.store.pot import Pot
 from mobile.words import cups as words
 
 OFF, MONTHS = "off", "months"
+FREEZES_C = 0.0  # water; paint a little below, its label says
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +30,14 @@ class LeftForm:
         told = ((cup, text) for cup, text in self.left if text.strip())
         left = tuple((cup, view.read("left_g", text)) for cup, text in told)
         return Back(left, view.read("open_s", self.off) if self.off.strip() else 0.0)
+
+    def frost(self, view: View) -> bool:
+        """Tell whether it stands where it may freeze."""
+        try:
+            coldest_c = view.read("coldest_c", self.coldest)
+        except Refused:
+            return False
+        return coldest_c <= FREEZES_C
 
     def keeps(self, view: View) -> tuple[float | None, float | None]:
         """Read how long it keeps and how cold it stands."""
@@ -55,15 +66,16 @@ def jar_typed(edit: Edit[LeftForm], name: str, text: str) -> None:
         edit(lambda now: replace(now, coldest=text))
 
 
-def left_fields(form: LeftForm, cups: tuple[Cup, ...], view: View) -> tuple[Field, ...]:
+def left_fields(form: LeftForm, pot: Pot, cups: tuple[Cup, ...], view: View) -> tuple[Field, ...]:
     """Ask what is left in the pot and in each cup, and how long they stood open."""
     names = {cup.id: words.left_label(words.cup(cup.label, cup.whom)) for cup in cups}
+    most = {cup.id: cup.net_g for cup in cups}
     vessels = tuple(
         Field(
             cup,
             view.label(names.get(cup, words.IN_POT), "left_g"),
             text,
-            view.error("left_g", text),
+            view.error("left_g", text, (0.0, most.get(cup, pot.in_cup_g) + HAIR_G)),
         )
         for cup, text in form.left
     )

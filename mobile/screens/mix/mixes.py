@@ -85,7 +85,8 @@ def give_up_button(session: Session, pot: Pot) -> ft.Control:
     async def tip() -> None:
         await session.attempt(give_up(session, pot))
 
-    return second_button(Action(words.give_up(pot.in_cup_g), tip, key="give up"))
+    said = words.TAKE_OFF if pot.put_back else words.give_up(pot.in_cup_g)
+    return second_button(Action(said, tip, key="give up"))
 
 
 def main_action(known: Known, pot: Pot | None, start: Do) -> Action:

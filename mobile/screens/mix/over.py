@@ -27,8 +27,8 @@ from mobile.session.view import View, use_view
 from mobile.session.weigh_out import back_to_reading, keep_over, make_more, tip_out
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
+from mobile.words import mishaps, places
 from mobile.words import mix as words
-from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
 READS = "reads"  # where the keypad is
@@ -44,8 +44,8 @@ def TooMuch(
     three = pot.answers(takes_g(known, pot), prices_per_g(known, pot))
     use_how(how(known, over, three, view) if at == HOW else None)
 
-    async def back() -> None:
-        await touch(lambda: back_to_reading(session, pot), lambda: go(places.MIX, "weigh", READS))
+    async def back(to: str) -> None:
+        await touch(lambda: back_to_reading(session, pot), lambda: go(places.MIX, "weigh", to))
 
     left_the_keypad = ft.use_ref(False)
 
@@ -68,13 +68,17 @@ def TooMuch(
         await touch(lambda: tip_out(session, pot), None)
 
     made = make_answer(known, pot, three.make, view)
+
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
+    other = outline_button(Action(mishaps.WRONG, lambda: back("wrong"), key="wrong can"))
     rows: list[ft.Control] = [
-        back_corner(title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), back, view),
+        back_corner(
+            title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), lambda: back(READS), view
+        ),
         card(made, make if three.make.fits else None, three.best == "make", view),
         card(keep_answer(known, pot, three, view), keep, False, view),
         card(tip_answer(known, pot, three.tip, view), tip, three.best == "tip", view),
-        ft.Row([why]),
+        ft.Row([why, other], spacing=t.GAP),
     ]
     return screen(rows)
 

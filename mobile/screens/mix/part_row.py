@@ -22,7 +22,7 @@ from mobile.store.records import Paint
 from mobile.words import looks, places
 from mobile.words import mix as words
 
-SUGGESTED_MOST = 8
+SUGGESTED_MOST = 16
 CHIP = 46.0
 Set = Callable[[int, str], None]  # a column of the row, and what stands there now
 

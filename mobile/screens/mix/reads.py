@@ -1,5 +1,7 @@
 """What the scale reads, typed with gloves on."""
 
+from functools import partial
+
 import flet as ft
 
 from core.mixing.plan import CAN
@@ -7,6 +9,7 @@ from core.mixing.portions import Portion
 from core.mixing.weigh_out import Target
 from mobile import theme as t
 from mobile.parts.boards import COLORS
+from mobile.parts.buttons import outline_button
 from mobile.parts.figure import BigFigure
 from mobile.parts.gauge import OverGauge, Reading
 from mobile.parts.icons import icon
@@ -23,11 +26,11 @@ from mobile.session.pots import READING
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
-from mobile.session.view import use_view
+from mobile.session.view import View, use_view
 from mobile.session.weigh_out import scale_reads
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
-from mobile.words import places
+from mobile.words import mishaps, places
 from mobile.words import weigh_out as weigh_words
 
 SIGNS = {CAN: weigh_words.MINUS}
@@ -54,16 +57,15 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         await session.drafts.flush()
         go(places.MIX, "weigh")
 
-    reading = reading_of(target, said, one.paint.day, should)
+    below = under(reading_of(target, said, one.paint.day, should), said, view)
     figure = BigFigure(f"{sign}{text}", "g", inside(view), figure_most(view), True)
     line = verdict_line(said, should if said.sign in {"up", "down"} else "")
-    gauge = OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view))
     paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
     above = back_corner(which(pot, target), back, view)
     rows = (
-        [lowered(figure), line, gauge, above, paint]
+        [lowered(figure), line, below, above, paint]
         if large(view) or low(view)
-        else [above, paint, figure, line, gauge]
+        else [above, paint, figure, line, below]
     )
     action = Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use")
     keypad = Keypad(
@@ -74,6 +76,21 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         view.text_ratio,
     )
     return screen(rows, [keypad])
+
+
+def under(reading: Reading, said: Verdict, view: View) -> ft.Control:
+    """Draw a reading on its gauge; lead from one that can't be to what may have happened."""
+    if said.sign != "warning":
+        gauge: ft.Control = OverGauge(
+            reading, weigh_words.gauge_said(reading.target, said.said), inside(view)
+        )
+        return gauge
+    happened = (("scale", weigh_words.WENT_OFF), ("spilt", mishaps.SPILT))
+    buttons: list[ft.Control] = [
+        outline_button(Action(said, partial(go, places.MIX, "weigh", at), key=f"to {at}"))
+        for at, said in happened
+    ]
+    return ft.Row(buttons, spacing=t.GAP, wrap=True)
 
 
 def reading_of(target: Target, said: Verdict, color: str, should: str) -> Reading:
