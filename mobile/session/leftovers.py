@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TypeVar
 
-from core.cans.drying import OPEN_S, Air, dried_off
+from core.cans.drying import OPEN_S, Air, DriedOff, dried_off
 from core.errors import Refused, require
 from core.mixing.plan import NET_G
 from mobile import clock
@@ -144,7 +144,7 @@ def air_now(known: Known) -> Air:
     return air_of(lid) if lid else USUAL_AIR
 
 
-def dries_g(known: Known) -> tuple[float, Air]:
+def dries(known: Known) -> tuple[DriedOff, Air]:
     """Find what an open cup can lose in an hour at the most, and the air that this is said of."""
     air = air_now(known)
-    return dried_off(S_PER_H, CUP_ACROSS_M, air).bound_g, air
+    return dried_off(S_PER_H, CUP_ACROSS_M, air), air

@@ -8,7 +8,7 @@ from core.mixing.cups import ADD_G, more_of_it
 from core.mixing.plan import Pour
 from core.mixing.portions import Portion, portions, pouring_order
 from core.mixing.pot import contents
-from core.mixing.scale import BAND_RATIO
+from core.mixing.scale import BAND_RATIO, shown_g
 from core.paints.recipe import Part
 from mobile.session.begin import bands_of, density_of
 from mobile.session.cans import can_for
@@ -75,6 +75,13 @@ async def add_to_pot(session: Session, pot: Pot, add_g: float) -> None:
 def correction(known: Known, pot: Pot, lacks: tuple[Lack, ...]) -> Correction:
     """Find the smallest addition to what is in a pot now, paint by paint."""
     return correct(in_paints(known, pot.holds), lacks)
+
+
+def as_poured(pot: Pot, adds: tuple[Portion, ...]) -> tuple[Portion, ...]:
+    """Give what is to be added as the scale shows it, without what it does not show."""
+    step_g = pot.plan.scale_step_g
+    each = (Portion(one.paint, shown_g(one.net_g, step_g)) for one in adds)
+    return tuple(one for one in each if one.net_g)
 
 
 def corrected_mix(known: Known, pot: Pot, made: Correction) -> Mix | None:

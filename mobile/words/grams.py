@@ -25,6 +25,11 @@ def grams_at(value_g: float, step_g: float) -> str:
     return f"{scale(value_g, step_g)} g"
 
 
+def tenths(value_g: float) -> str:
+    """Write a mass to a tenth, without its unit."""
+    return f"{value_g:.1f}"
+
+
 def grams(value_g: float) -> str:
     """Write grams to a tenth."""
     return f"{value_g:.1f} g"

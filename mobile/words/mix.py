@@ -37,6 +37,8 @@ NOTES, OWN_LOOKS = "Notes", "How the mix looks, if you know it"
 EARLIER_VERSIONS = "Earlier versions"
 WHY = {"typed": "changed by hand", "corrected": "corrected after a brush-out"}
 
+NO_POT, ALL_MIXES = "That pot is not in this book", "All mixes"
+NO_POT_MORE = "It was weighed on another phone, or its job was taken off."
 TAKE_OFF = "Take it off the scale, as it was"
 
 # Before the weigh-out

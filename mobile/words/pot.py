@@ -8,6 +8,7 @@ CORRECT, CORRECT_MORE = "Correct the colour", "after a dried brush-out"
 TARE_FIRST = "Put the pot back on the scale and tare it to zero first."
 HOW_MUCH_MORE = "How many grams more?"
 LACKS = "Say of each paint what the dried brush-out lacks, in each light."
+SIGNS = "+ it lacks this paint, − it has too much of it."
 LIGHTS = (("day", "By day"), ("lamp", "Under the lamp"))
 STEPS = (
     ("-3", "−−−"),

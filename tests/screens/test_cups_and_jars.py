@@ -16,7 +16,7 @@ from mobile.session.cups import (
 )
 from mobile.session.jars import all_paints, holds, jar_paint, left_g
 from mobile.session.known import Known
-from mobile.session.leftovers import Back, dries_g, keep_leftover, weigh_back
+from mobile.session.leftovers import Back, dries, keep_leftover, weigh_back
 from mobile.session.pot_again import correct_pot
 from mobile.session.ways import ways_of
 from mobile.session.went import where_it_went
@@ -95,12 +95,12 @@ def test_a_jar_goes_into_a_recipe_and_pours_come_off_it() -> None:
 
 def test_an_open_cup_says_how_much_it_loses_at_the_most() -> None:
     known = job.moth_cellar().known
-    _, air = dries_g(known)
+    _, air = dries(known)
     assert (air.air_c, air.rh_ratio) == pytest.approx((18.0, 0.6))  # of the lid that was off
     # An 80 mm cup at 23 °C and 50 %, still air: evaporation of open water, common practice, no
     # published source; worked out independently.
-    bound_g, _ = dries_g(Known())
-    assert bound_g == pytest.approx(1.12723937, abs=5e-4)
+    dried, _ = dries(Known())
+    assert dried.bound_g == pytest.approx(1.12723937, abs=5e-4)
 
 
 def test_a_jar_of_the_same_colour_is_used_up_in_the_next_pot() -> None:
@@ -181,7 +181,7 @@ def test_a_pot_that_is_all_in_cups_can_be_weighed_back_by_its_cups() -> None:
         assert went.in_cups_g == pytest.approx(50.0)
         # Two 80 mm cups, 2 h at 18 °C and 60 %, still air: evaporation of open water, common
         # practice, no published source; half of the bound is this project's rule.
-        bound_g, _ = dries_g(session.known)
+        bound_g = dries(session.known)[0].bound_g
         assert went.account.dried_g == pytest.approx(2 * 2 * bound_g / 2)
         assert went.account.walls_g + went.account.tools_g == pytest.approx(182 - 2 * bound_g)
         shown = OnPlace(session, MixPlace, f"/mix/pots/{pot.id}/went")

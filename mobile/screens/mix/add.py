@@ -14,6 +14,7 @@ from mobile.parts.tap import Action
 from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.session.address import go
+from mobile.session.cans_hold import lacking
 from mobile.session.from_cans import paint_of
 from mobile.session.jars import in_paints
 from mobile.session.known import Known
@@ -22,6 +23,7 @@ from mobile.session.session import use_session
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
+from mobile.words import mix as mix_words
 from mobile.words import places
 from mobile.words import pot as words
 
@@ -39,15 +41,15 @@ def AddToPot(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> f
             verb = add_to_pot(session, pot, add_g)
             await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
 
+    said, can = what_more(known, pot, text, view)
     rows: list[ft.Control] = [
         back_corner(t.say(words.ADD, t.FACT), lambda: go(places.MIX, "pots", pot.id), view),
         t.say(words.left(pot.left_g), t.SMALL, t.SOFT),
         t.say(words.HOW_MUCH_MORE, t.NAME),
         BigFigure(text, "g", inside(view), figure_most(view), True),
-        t.say(what_more(known, pot, text, view), t.NAME),
+        t.say(said, t.NAME, t.TEXT if can else t.CAUTION),
         t.say(words.TARE_FIRST, t.SMALL, t.SOFT),
     ]
-    can = grams_of(text, view) is not None
     action = Action(words.add_grams(text), add if can else None, key="use")
     pad = Keypad(
         action, partial(press, "grams"), inside(view), keys_high(view, text), view.text_ratio
@@ -63,13 +65,16 @@ def grams_of(text: str, view: View) -> float | None:
         return None
 
 
-def what_more(known: Known, pot: Pot, text: str, view: View) -> str:
-    """Say what will be poured of each paint."""
+def what_more(known: Known, pot: Pot, text: str, view: View) -> tuple[str, bool]:
+    """Say what will be poured of each paint, or what the cans lack; and whether it can be."""
     add_g = grams_of(text, view)
     if add_g is None:
-        return ""
+        return "", False
     try:
         more = more_of_it(in_paints(known, pot.holds), add_g)
     except Refused:
-        return ""
-    return words.add_these(tuple((paint_of(known, one.paint).name, one.net_g) for one in more))
+        return "", False
+    if short := lacking(known, more):
+        return mix_words.cans_lack(short), False
+    pours = tuple((paint_of(known, one.paint).name, one.net_g) for one in more)
+    return words.add_these(pours), True

@@ -7,6 +7,7 @@ import flet as ft
 
 from core.errors import Refused
 from core.mixing.correct import Correction, Lack
+from core.mixing.least import least_part_g
 from mobile import theme as t
 from mobile.parts.boards import board
 from mobile.parts.buttons import main_button, outline_button
@@ -20,18 +21,17 @@ from mobile.session.from_cans import paint_of
 from mobile.session.how import how_of, use_how
 from mobile.session.jars import in_paints
 from mobile.session.known import Known
-from mobile.session.pot_again import correct_form, correct_pot, correction
+from mobile.session.pot_again import as_poured, correct_form, correct_pot, correction
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
+from mobile.words import advice, places
 from mobile.words import grams as in_grams
-from mobile.words import places
 from mobile.words import pot as words
 
 RIGHT = "0"
 DAY, LAMP = 0, 1
 LESS = 4  # the steps down, and none
-LEAST_G = 0.05  # what is less shows on no scale
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +65,7 @@ def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> 
     lines: list[ft.Control] = [
         header(words.CORRECT, pot.started.name, outline_button(back, "back")),
         t.say(words.LACKS, t.SMALL, t.SOFT),
+        t.say(words.SIGNS, t.SMALL),
         segmented(
             words.LIGHTS,
             words.LIGHTS[light][0],
@@ -76,13 +77,12 @@ def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> 
             steps_of(paint_of(known, one.paint).name, (at, light), form, edit)
             for at, one in enumerate(paints)
         ),
-        *said(known, form, made),
+        *said(known, pot, form, made),
         ft.Row([outline_button(Action(places.HOW, partial(go_how, pot), key="how"))]),
         t.say(words.STEPS_NOTE, t.CAPTION, t.SOFT),
         t.say(words.TARE_FIRST, t.SMALL, t.SOFT),
     ]
-    add_g = sum(one.net_g for one in made.adds) if made else 0.0
-    text = f"{add_g:.1f}" if made else ""
+    text = in_grams.tenths(sum(one.net_g for one in as_poured(pot, made.adds))) if made else ""
     return screen(
         lines, [main_button(Action(words.add_grams(text), mend if made else None, key="mend"))]
     )
@@ -126,13 +126,20 @@ def reckoned(known: Known, pot: Pot, form: LackForm) -> Correction | None:
         return None
 
 
-def said(known: Known, form: LackForm, made: Correction | None) -> list[ft.Control]:
-    """Say what is poured, and what the pot weighs then."""
+def said(known: Known, pot: Pot, form: LackForm, made: Correction | None) -> list[ft.Control]:
+    """Say what is poured, what the pot weighs then, and which addition is small for the scale."""
     if made is None:
         asked = any(step != RIGHT for row in form.steps for step in row)
         return [t.say(words.SAME_FOR_ALL if asked else words.NOTHING_ASKED, t.NAME, t.SOFT)]
-    pours = tuple(
-        (paint_of(known, one.paint).name, one.net_g) for one in made.adds if one.net_g >= LEAST_G
+    adds = tuple((paint_of(known, one.paint).name, one.net_g) for one in as_poured(pot, made.adds))
+    lines = [words.add_these(adds), words.then_weighs(made.total_g)]
+    least_g = least_part_g(pot.plan.scale_step_g)
+    small = tuple(
+        advice.too_small(in_grams.tenths(net_g), name, in_grams.tenths(least_g))
+        for name, net_g in adds
+        if net_g < least_g
     )
-    lines = [words.add_these(pours), words.then_weighs(made.total_g)]
-    return [t.say(in_grams.unbroken(line), t.NAME) for line in lines]
+    return [
+        *(t.say(in_grams.unbroken(line), t.NAME) for line in lines),
+        *(t.say(in_grams.unbroken(line), t.SMALL, t.CAUTION) for line in small),
+    ]

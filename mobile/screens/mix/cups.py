@@ -13,8 +13,8 @@ from mobile.parts.buttons import main_button, outline_button
 from mobile.parts.choice import segmented
 from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
-from mobile.parts.tap import Action
-from mobile.session.address import go
+from mobile.parts.tap import Action, grow
+from mobile.session.address import HOW, go
 from mobile.session.cups import (
     CUPS_COUNT,
     by_area,
@@ -25,8 +25,9 @@ from mobile.session.cups import (
     for_people,
 )
 from mobile.session.forms import use_form
+from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.leftovers import dries_g
+from mobile.session.leftovers import dries
 from mobile.session.people import people_of
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
@@ -51,11 +52,13 @@ class CupsForm:
 
 
 @ft.component
-def Cups(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Control:
+def Cups(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft.Control:
     """Ask how to split; say each cup's grams."""
     view, session = use_view(), use_session()
     form, edit, _ = use_form(f"mix/pots/{pot.id}/cups", CupsForm())
     cups = split_of(known, pot, form, view)
+    working = dries(known)[0].working
+    use_how(how_of(words.CUP_OPEN, words.AN_HOUR, working, view) if how_up else None)
 
     async def fill() -> None:
         now = split_of(known, pot, edit.now, view)
@@ -75,7 +78,9 @@ def Cups(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
     first = len(cups_of(known, pot))
     if cups:
         lines.append(rows([line(first + at, one, pot) for at, one in enumerate(cups)]))
-    lines.append(t.say(dries_said(known, view), t.CAPTION, t.SOFT))
+    why = Action(places.HOW, lambda: go(places.MIX, "pots", pot.id, "cups", HOW), key="how")
+    said = grow(t.say(dries_said(known, view), t.CAPTION, t.SOFT))
+    lines.append(ft.Row([said, outline_button(why)], spacing=t.GAP))
     return screen(lines, [main_button(Action(words.CUPS, fill if cups else None, key="fill"))])
 
 
@@ -129,6 +134,6 @@ def split_of(known: Known, pot: Pot, form: CupsForm, view: View) -> tuple[tuple[
 
 def dries_said(known: Known, view: View) -> str:
     """Say what an open cup loses in an hour, at the most."""
-    bound_g, air = dries_g(known)
+    dried, air = dries(known)
     humidity = view.show("rh_ratio", air.rh_ratio, 0)
-    return words.dries(view.show("net_g", bound_g), view.show("air_c", air.air_c), humidity)
+    return words.dries(view.show("net_g", dried.bound_g), view.show("air_c", air.air_c), humidity)

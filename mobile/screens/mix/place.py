@@ -5,6 +5,9 @@ from collections.abc import Callable
 import flet as ft
 
 from mobile import theme as t
+from mobile.parts.buttons import main_button
+from mobile.parts.page import header, screen
+from mobile.parts.tap import Action
 from mobile.screens.mix.add import AddToPot
 from mobile.screens.mix.all_in import AllIn
 from mobile.screens.mix.amount import AmountScreen
@@ -25,13 +28,15 @@ from mobile.screens.mix.step import WeighStep
 from mobile.screens.mix.stray import StrayAnswers
 from mobile.screens.mix.went import WhereItWentScreen
 from mobile.screens.mix.wrong_can import WrongCan
-from mobile.session.address import HOW, NEW, with_sheet
+from mobile.session.address import HOW, NEW, go, with_sheet
 from mobile.session.begin import like_pot
 from mobile.session.known import Known, found
 from mobile.session.pots import pot_by, under_way
 from mobile.session.view import VIEW, use_view
 from mobile.session.ways import ways_of
 from mobile.store.pot import Pot
+from mobile.words import mix as words
+from mobile.words import places
 
 MISHAPS: dict[str, Callable[..., ft.Control]] = {
     "scale": ScaleWentOff,
@@ -61,17 +66,18 @@ def MixPlace(known: Known, at: str, *, key: str | None = None) -> ft.Control:
         wide = t.sideways()
         middle = ft.Container(shown, width=None if wide else seen.width, expand=wide)
         return ft.Row([middle], alignment=CENTER, expand=True, vertical_alignment=STRETCH)
-    if head == "pots" and (of_a_pot := pots_place(known, rest, how)):
-        return of_a_pot
+    if head == "pots" and rest:
+        return pots_place(known, rest, how)
     return recipes(known, head, rest, how)
 
 
-def pots_place(known: Known, rest: str, how: bool) -> ft.Control | None:
-    """Show a pot, or the start of more of the same; None where there is no such pot."""
+def pots_place(known: Known, rest: str, how: bool) -> ft.Control:
+    """Show a pot, or the start of more of the same; say so where there is no such pot."""
     pot_id, _, more = rest.partition("/")
     pot = pot_by(known, pot_id)
     if pot is None:
-        return None
+        to_all = Action(words.ALL_MIXES, lambda: go(places.MIX), key="all mixes")
+        return screen([header(words.NO_POT, words.NO_POT_MORE)], [main_button(to_all)])
     if more == "more" and pot.in_cup_g:
         return Start(known, like_pot(known, pot), how, pot.id, key=f"more {pot_id}")
     return pot_place(known, pot, more, how)
