@@ -2,8 +2,8 @@
 
 from mobile.words.grams import grams
 
-CUPS, CUPS_MORE = "Split into cups", "by people, or by walls and zones"
-LEFT, LEFT_MORE = "What is left", "weigh it back, keep it in a jar"
+CUPS = "Split into cups"
+LEFT = "What is left"
 WHOLE_CUPS = "Whole cups only."
 COUNT, WHO = "How many cups", "Whose cups"
 WHO_NOTE = "Names, with a comma between. A number after a name is that one's share."
@@ -14,7 +14,7 @@ KEEP_LEFT = "Keep what is left"
 OPEN_FOR, AWAY = "Lid off for", "Throw it away"
 DRAIN = "Never into a drain: local rules say where paint and wash-water go."
 CUP_OPEN, AN_HOUR = "An open cup", "80 mm across, for an hour"
-WENT, WENT_MORE = "Where it went", "on walls, in tools, dried off, to waste"
+WENT = "Where it went"
 ALL_THERE = "Weigh back what is left, and it is known what went on walls."
 ON_WALLS, IN_TOOLS, DRIED = "On walls, wet as laid", "In tools and cups", "Dried off"
 IN_CUPS, IN_JARS, WASTE = "In its cups", "In its jars", "To waste"

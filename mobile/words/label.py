@@ -2,7 +2,7 @@
 
 from mobile.words.grams import grams
 
-LABEL, LABEL_MORE = "Labels", "for the pot, its cups and its jars, with a code that opens this pot"
+LABEL = "Labels"
 SAVE, SAVED = "Save as a picture", "The label is in the downloads."
 PRINT = "Print it"
 OTHERS = "Other labels"

@@ -3,8 +3,8 @@
 from mobile.words.grams import grams
 
 SCALE_TAKEN = "Another pot stands on the scale. Finish it first."
-ADD, ADD_MORE = "Add to this pot", "as it was really poured, on top of what is left"
-CORRECT, CORRECT_MORE = "Correct the colour", "after a dried brush-out"
+ADD = "Add to this pot"
+CORRECT = "Correct the colour"
 TARE_FIRST = "Put the pot back on the scale and tare it to zero first."
 HOW_MUCH_MORE = "How many grams more?"
 LACKS = "Say of each paint what the dried brush-out lacks, in each light."

@@ -76,7 +76,7 @@ def label_read(phone: Phone, path: Path) -> str:
     """Show the pot's label, and read its code by an independent decoder from a screenshot."""
     zxing = pytest.importorskip("zxingcpp")
     pictures = pytest.importorskip("PIL.Image")
-    label = "Labels for the pot, its cups and its jars, with a code that opens this pot"
+    label = "Labels"
     phone.scroll_to(label, "button")
     phone.tap(label, "button")
     phone.see("Save as a picture")

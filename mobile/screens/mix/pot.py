@@ -6,8 +6,6 @@ import flet as ft
 
 from mobile import clock
 from mobile import theme as t
-from mobile.parts.boards import Row, row
-from mobile.parts.boards import rows as rows_of
 from mobile.parts.bucket import Bucket, Cup
 from mobile.parts.buttons import main_button, outline_button
 from mobile.parts.page import header, screen
@@ -35,12 +33,12 @@ from mobile.words import weigh_out as weigh_words
 
 CUP = Cup(96.0, labels=False)
 WAYS = (
-    ("add", of_pot.ADD, of_pot.ADD_MORE),
-    ("correct", of_pot.CORRECT, of_pot.CORRECT_MORE),
-    ("cups", of_cups.CUPS, of_cups.CUPS_MORE),
-    ("left", of_cups.LEFT, of_cups.LEFT_MORE),
-    ("went", of_cups.WENT, of_cups.WENT_MORE),
-    ("label", of_label.LABEL, of_label.LABEL_MORE),
+    ("add", of_pot.ADD),
+    ("correct", of_pot.CORRECT),
+    ("cups", of_cups.CUPS),
+    ("left", of_cups.LEFT),
+    ("went", of_cups.WENT),
+    ("label", of_label.LABEL),
 )
 
 
@@ -55,11 +53,10 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
         header(words.pot(pot.started.number), pot.started.name, back, t.ZONE),
         in_all(known, pot, view),
         *vessels(known, pot, view),
+        *([ways_on(known, pot)] if pot.ended else []),
         list_of(in_pot(known, pot), pot.plan.scale_step_g, view, False),
         ft.Row([outline_button(why)]),
     ]
-    if pot.ended == "stirred":
-        rows.append(ways_on(known, pot))
     if not pot.ended:  # *Stirred, done* was taken back
         on = words.carry_on(pot.started.name, words.pot(pot.started.number).lower())
         button = Action(on, lambda: go(places.MIX, "weigh"), key="carry on")
@@ -73,8 +70,12 @@ def PotScreen(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -
 def ways_on(known: Known, pot: Pot) -> ft.Control:
     """Offer what can be done with a pot that is done."""
     offered = ways_of(known, pot)
-    several = (way for way in WAYS if way[0] in offered)
-    return rows_of([row(Row(said, more), partial(to, pot, at)) for at, said, more in several])
+    buttons: list[ft.Control] = [
+        outline_button(Action(said, partial(to, pot, at), key=at))
+        for at, said in WAYS
+        if at in offered
+    ]
+    return ft.Row(buttons, spacing=t.GAP, run_spacing=t.GAP, wrap=True)
 
 
 def to(pot: Pot, at: str) -> None:
