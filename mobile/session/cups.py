@@ -43,6 +43,11 @@ def cups_of(known: Known, pot: Pot) -> tuple[Cup, ...]:
     )
 
 
+def in_pot_and_cups_g(known: Known, pot: Pot) -> float:
+    """Give what is in a pot and in its cups, as far as is known."""
+    return pot.left_g + sum(cup.now_g for cup in cups_of(known, pot))
+
+
 def places_of(known: Known, pot: Pot) -> tuple[tuple[str, float], ...]:
     """Give what a pot's mix goes on, each with its square metres times coats."""
     mix = found(known.mixes, pot.started.mix)

@@ -1,16 +1,26 @@
-"""At the bucket: a scale that goes off, half a pot again, and a label that opens the pot."""
+"""At the bucket: what goes wrong is put right, a pot is halved the next day, a label opens it.
 
+All with the signal cut. What a weigh-out shows can be read off a quarter of its screenshot, and
+nothing beside the step hears a touch.
+"""
+
+import json
+import re
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
 
 from mobile.session.weigh_out import BOUNCE_S
-from tests.browser.phone import Phone
+from tests.browser.phone import Box, Phone
 from tests.browser.site import Served
-from tests.browser.test_story import LONG_S
-from tests.browser.test_wet_hands import at_the_demo
+from tests.browser.test_story import BACK_UP, LONG_S
+from tests.browser.test_wet_hands import asked_once_a_day, at_the_demo, opened_again
+from tests.browser.test_whole_job import take_in
 
-pytestmark = pytest.mark.timeout(900)
+pytestmark = pytest.mark.timeout(1200)
+DAY, DAY_S = r"\d{4}-\d\d-\d\d", 86_400.0
+PLACES_COUNT = 5
 
 
 def on_the_marks(phone: Phone, *reads: str) -> None:
@@ -29,33 +39,128 @@ def stirred(phone: Phone, said: str) -> None:
     phone.see(said)
 
 
-def test_the_scale_goes_off_half_is_made_again_and_a_label_opens_the_pot(
+def test_the_scale_goes_off_half_is_made_the_next_day_and_a_label_opens_the_pot(
     phone: Phone, site: Served, tmp_path: Path
 ) -> None:
+    at_the_demo(phone, site)
+    phone.cut()
+    up_to_the_medium(phone)
+    the_scale_goes_off(phone, site)
+    stirred(phone, "232.0 g, is done.")
+    a_day_later(phone, tmp_path / "yesterday.json")
+    half(phone)
+    says = label_read(phone, tmp_path / "label.png")
+    assert says.startswith(f"{site.address}#/mix/pots/")
+    phone.open(says)
+    phone.reload()
+    phone.see("116.0 g", LONG_S)
+    phone.see("More of the same")
+    assert phone.asked_elsewhere(site.address) == ()
+
+
+def test_the_weigh_out_in_every_engine(each_phone: Phone, site: Served, tmp_path: Path) -> None:
+    phone = each_phone
     at_the_demo(phone, site)
     up_to_the_medium(phone)
     the_scale_goes_off(phone, site)
     stirred(phone, "232.0 g, is done.")
     half(phone)
-    says = label_read(phone, tmp_path / "label.png")
-    assert says.startswith(f"{site.address}#/mix/pots/")
-    phone.cut()
-    phone.open(says)
-    phone.reload()
-    phone.see("116.0 g", LONG_S)
-    phone.see("More of the same")
+    assert label_read(phone, tmp_path / "label.png").startswith(f"{site.address}#/mix/pots/")
+
+
+def test_too_much_is_answered_in_one_tap(phone: Phone, site: Served) -> None:
+    at_the_demo(phone, site)
+    asked_once_a_day(phone)
+    opened_again(phone, site)
+    phone.tap(phone.see("Weigh next").name, "button")
+    on_the_marks(phone, "19.3 g")
+    phone.see("77.3 g")
+    phone.pause(BOUNCE_S)
+    phone.tap("Scale reads", "button")
+    phone.keys("81.9")
+    phone.tap("Use 81.9 g", "button")
+    before = phone.taps
+    phone.tap(phone.see("Make 250.4 g instead").name, "button")  # over.make.total
+    phone.see("83.4 g")  # 81.9 and 1.5 of yellow: over.make.add.FY
+    assert phone.taps - before == 1
+
+
+def test_a_step_is_read_at_a_quarter_and_nothing_beside_it_hears_a_touch(
+    phone: Phone, site: Served, tmp_path: Path
+) -> None:
+    at_the_demo(phone, site)
+    up_to_the_first(phone)
+    for reads in ("19.3", "77.3", "232.0"):
+        assert read_at_a_quarter(phone, tmp_path / "step.png", reads) == reads
+        touched_all_over(phone)
+        on_the_marks(phone, f"{reads} g")
+
+
+def read_at_a_quarter(phone: Phone, path: Path, reads: str) -> str:
+    """Read a step's main figure off a quarter of its screenshot."""
+    pytest.importorskip("PIL.Image")
+    from tests.browser import read_figure  # noqa: PLC0415  it wants an imaging library
+
+    box = phone.one(f"{reads} g")
+    phone.picture(path)
+    cut = read_figure.digits_at_a_quarter(path, box, phone.screen.width)
+    return read_figure.read(cut, re.sub(r"\d", "0", reads))
+
+
+def touched_all_over(phone: Phone) -> None:
+    """Touch all that is no button of the step: bar, figure, names, cup; nothing changes."""
+    before = phone.words()
+    wide, high = phone.screen.width, phone.screen.height
+    bar = [(wide * (at + 0.5) / PLACES_COUNT, high - 20.0) for at in range(PLACES_COUNT)]
+    buttons = [box for box in phone.boxes() if box.role == "button"]
+    still = [box for box in phone.boxes() if box.name and not box.tap and box.role != "button"]
+    for x, y in (*bar, *(box.middle for box in still)):
+        if not any(inside(x, y, one) for one in buttons):
+            phone.engine.touch(x, y)
+    phone.pause(BOUNCE_S)
+    assert phone.words() == before
+
+
+def inside(x: float, y: float, box: Box) -> bool:
+    """Tell whether a point lies on a node."""
+    return box.left <= x <= box.left + box.width and box.top <= y <= box.top + box.height
+
+
+def a_day_later(phone: Phone, path: Path) -> None:
+    """Sleep a night: all that was kept is moved a day back, by way of a backup."""
+    phone.tap("Job", "button")
+    phone.scroll_to("Files save, take in, back up", "button")
+    phone.tap("Files save, take in, back up", "button")
+    phone.tap(BACK_UP, "button")
+    book = json.loads(phone.saved().read_text(encoding="utf-8"))
+    for record in book["records"]:
+        record["at_s"] -= DAY_S
+        if re.fullmatch(DAY, record.get("day", "")):
+            record["day"] = str(date.fromisoformat(record["day"]) - timedelta(days=1))
+    path.write_text(json.dumps(book), encoding="utf-8")
+    take_in(phone, "Restore a backup it takes the place of everything here", path)
+    phone.see("The backup is in place.")
+    phone.tap("Mix", "button")
+    phone.scroll_to("Pot 3", "button")
+    phone.tap(phone.see("Pot 3").name, "button")
+    phone.see("yesterday")
 
 
 def up_to_the_medium(phone: Phone) -> None:
     """Weigh two of three parts; the cup's own weight is typed."""
+    up_to_the_first(phone)
+    on_the_marks(phone, "19.3 g", "77.3 g")
+    phone.see("232.0 g")
+
+
+def up_to_the_first(phone: Phone) -> None:
+    """Put the cup on for ember wing; its own weight is typed."""
     phone.tap(phone.see("ember wing 232 g").name, "button")
     phone.see("Put the cup on and tare it")
     phone.tap("Empty cup", "button")
     phone.keys("21.4")
     phone.tap("Grams", "button")
     phone.tap("Weigh 232 g", "button")
-    on_the_marks(phone, "19.3 g", "77.3 g")
-    phone.see("232.0 g")
 
 
 def the_scale_goes_off(phone: Phone, site: Served) -> None:

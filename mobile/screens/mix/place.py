@@ -77,7 +77,8 @@ def pots_place(known: Known, rest: str, how: bool) -> ft.Control:
     pot = pot_by(known, pot_id)
     if pot is None:
         to_all = Action(words.ALL_MIXES, lambda: go(places.MIX), key="all mixes")
-        return screen([header(words.NO_POT, words.NO_POT_MORE)], [main_button(to_all)])
+        said = [header(words.NO_POT), t.say(words.NO_POT_MORE, t.NAME, t.SOFT)]
+        return screen(said, [main_button(to_all)])
     if more == "more" and pot.in_cup_g:
         return Start(known, like_pot(known, pot), how, pot.id, key=f"more {pot_id}")
     return pot_place(known, pot, more, how)

@@ -17,6 +17,7 @@ from mobile.screens.mix.outcome import came_out
 from mobile.screens.mix.vessels import vessels
 from mobile.session.address import HOW, go
 from mobile.session.cup import volume_l
+from mobile.session.cups import in_pot_and_cups_g
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.times import when
@@ -95,7 +96,7 @@ def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
     )
     facts = ft.Column(
         [
-            *(t.say(said, size) for said, size in how_much(pot, view)),
+            *(t.say(said, size) for said, size in how_much(known, pot, view)),
             t.say(came, t.NAME, color),
             t.say(", ".join(one for one in small if one), t.SMALL, t.SOFT),
         ],
@@ -109,11 +110,11 @@ def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
     return ft.Container(ft.Row([grow(facts), cup], spacing=12), padding=ft.Padding(4, 0, 4, 8))
 
 
-def how_much(pot: Pot, view: View) -> tuple[tuple[str, float], ...]:
-    """Say what is left, and of how much; each with its size."""
+def how_much(known: Known, pot: Pot, view: View) -> tuple[tuple[str, float], ...]:
+    """Say what is left, its cups counted, and of how much; each with its size."""
     large = t.FACT if narrow(view) else t.STATE
     in_all = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
     if pot.ended != "stirred" or not pot.drawn_g:
         return ((in_all, large),)
-    left = in_grams.grams_at(pot.left_g, pot.plan.scale_step_g)
+    left = in_grams.grams_at(in_pot_and_cups_g(known, pot), pot.plan.scale_step_g)
     return ((of_cups.left_of(left), large), (of_cups.of_all(in_all), t.NAME))
