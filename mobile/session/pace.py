@@ -1,7 +1,5 @@
 """How long a pour takes whoever pours here: measured, never promised."""
 
-from statistics import median
-
 from core.mixing.over_pour import Make
 from core.mixing.plan import targets_g
 from mobile.session.known import Known
@@ -24,7 +22,7 @@ def pace_s(known: Known) -> float | None:
             took.append(entry.at_s - last_s.get(entry.pot, entry.at_s))
             last_s[entry.pot] = entry.at_s
     pours = [one_s for one_s in took if A_POUR_S[0] <= one_s <= A_POUR_S[1]][-COUNTED:]
-    return median(pours) if len(pours) >= FEWEST else None
+    return sorted(pours)[len(pours) // 2] if len(pours) >= FEWEST else None
 
 
 def more_pours(pot: Pot, make: Make) -> int:

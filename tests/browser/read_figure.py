@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-from fontTools.ttLib import TTFont
+from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 from numpy.typing import NDArray
 from PIL import Image, ImageDraw, ImageFont
 
@@ -50,8 +50,8 @@ def digits_at_a_quarter(path: Path, box: Box, wide_dp: float) -> Pixels:
     )
     scale = small.width / wide_dp
     left, top = box.left * scale, box.top * scale
-    edges = left, top, left + box.width * scale, top + box.height * scale
-    seen = light(small.crop(tuple(round(edge) for edge in edges)))
+    right, bottom = left + box.width * scale, top + box.height * scale
+    seen = light(small.crop((round(left), round(top), round(right), round(bottom))))
     rows = np.flatnonzero((seen > INK).any(axis=1))
     above = seen[rows[0] : rows[0] + (rows[-1] - rows[0]) // 2]  # the unit does not reach so high
     columns = np.flatnonzero((above > INK).any(axis=0))
