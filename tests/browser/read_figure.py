@@ -19,7 +19,7 @@ from tests.browser.phone import Box
 FONT = Path(__file__).parents[2] / "assets" / "fonts" / "figures-600.woff2"
 QUARTER = 0.25
 LARGE = 200  # px: candidates are drawn so and shrunken
-INK = 0.5  # of the way from ground to ink
+INK = 0.3  # of the way from ground to ink
 
 Pixels = NDArray[np.float64]
 
@@ -55,7 +55,9 @@ def digits_at_a_quarter(path: Path, box: Box, wide_dp: float) -> Pixels:
     rows = np.flatnonzero((seen > INK).any(axis=1))
     above = seen[rows[0] : rows[0] + (rows[-1] - rows[0]) // 2]  # the unit does not reach so high
     columns = np.flatnonzero((above > INK).any(axis=0))
-    return seen[rows[0] :, columns[0] : columns[-1] + 1]
+    figure = seen[:, columns[0] : columns[-1] + 1]
+    rows = np.flatnonzero((figure > INK).any(axis=1))
+    return figure[rows[0] : rows[-1] + 1]
 
 
 def drawn(text: str, like: Pixels) -> Pixels:
