@@ -9,7 +9,7 @@ from core.mixing.restart import Restart, offset_after_restart
 from core.mixing.weigh_out import poured_g
 from core.units import typed
 from mobile import clock
-from mobile.session.cans_hold import taken_from
+from mobile.session.cans_hold import lacking, taken_from
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART, next_number, tipped_before
 from mobile.session.session import Declined, Session, Undo
@@ -93,8 +93,13 @@ async def keep_over(session: Session, pot: Pot, paint: str) -> None:
 
 
 async def tip_out(session: Session, pot: Pot) -> None:
-    """Give the pot up and put a new cup on the scale for the same batch."""
+    """Give the pot up and put a new cup on the scale for the same batch, if the cans have it."""
     old = pot.started
+    if short := lacking(session.known, old.portions):
+        await give_up(session, pot)
+        told = session.shown.told
+        session.tell(words.cans_lack(short), told.undo if told else None)
+        return
     tipped = TippedOut(*session.stamp(), pot.id)
     number, again_id = next_number(session.known, old.job), session.stamp()[0]
     again = replace(

@@ -127,7 +127,8 @@ async def story(acts: list[tuple[str, float]], answers: list[str]) -> None:
                 break
             await answered(session, pot, next(said))
             pot = under_way(session.known)
-            assert pot
+            if pot is None:  # tipped out, and the cans had no more for another
+                return
         hold(session, pot)
         await act(session, pot, kind, much)
     pot = under_way(session.known)
