@@ -15,7 +15,6 @@ from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.phone import Box, Phone
 from tests.browser.site import Served
 from tests.browser.test_story import BACK_UP, LONG_S
-from tests.browser.test_wet_hands import asked_once_a_day, at_the_demo, opened_again
 from tests.browser.test_whole_job import take_in
 
 pytestmark = pytest.mark.timeout(1200)
@@ -42,7 +41,7 @@ def stirred(phone: Phone, said: str) -> None:
 def test_the_scale_goes_off_half_is_made_the_next_day_and_a_label_opens_the_pot(
     phone: Phone, site: Served, tmp_path: Path
 ) -> None:
-    at_the_demo(phone, site)
+    at_the_mixes(phone, site)
     phone.cut()
     up_to_the_medium(phone)
     the_scale_goes_off(phone, site)
@@ -60,7 +59,7 @@ def test_the_scale_goes_off_half_is_made_the_next_day_and_a_label_opens_the_pot(
 
 def test_the_weigh_out_in_every_engine(each_phone: Phone, site: Served, tmp_path: Path) -> None:
     phone = each_phone
-    at_the_demo(phone, site)
+    at_the_mixes(phone, site)
     up_to_the_medium(phone)
     the_scale_goes_off(phone, site)
     stirred(phone, "232.0 g, is done.")
@@ -69,10 +68,8 @@ def test_the_weigh_out_in_every_engine(each_phone: Phone, site: Served, tmp_path
 
 
 def test_too_much_is_answered_in_one_tap(phone: Phone, site: Served) -> None:
-    at_the_demo(phone, site)
-    asked_once_a_day(phone)
-    opened_again(phone, site)
-    phone.tap(phone.see("Weigh next").name, "button")
+    at_the_mixes(phone, site)
+    up_to_the_first(phone)
     on_the_marks(phone, "19.3 g")
     phone.see("77.3 g")
     phone.pause(BOUNCE_S)
@@ -88,7 +85,7 @@ def test_too_much_is_answered_in_one_tap(phone: Phone, site: Served) -> None:
 def test_a_step_is_read_at_a_quarter_and_nothing_beside_it_hears_a_touch(
     phone: Phone, site: Served, tmp_path: Path
 ) -> None:
-    at_the_demo(phone, site)
+    at_the_mixes(phone, site)
     up_to_the_first(phone)
     for reads in ("19.3", "77.3", "232.0"):
         assert read_at_a_quarter(phone, tmp_path / "step.png", reads) == reads
@@ -144,6 +141,15 @@ def a_day_later(phone: Phone, path: Path) -> None:
     phone.scroll_to("Pot 3", "button")
     phone.tap(phone.see("Pot 3").name, "button")
     phone.see("yesterday")
+
+
+def at_the_mixes(phone: Phone, site: Served) -> None:
+    """Open the app, the demo job in it, at its mixes."""
+    phone.open(site.address)
+    phone.see("Measure the first wall", LONG_S)
+    phone.tap("Look at the demo job", "button")
+    phone.see("Weigh next")
+    phone.tap("Mix", "button")
 
 
 def up_to_the_medium(phone: Phone) -> None:
