@@ -3,11 +3,14 @@
 from itertools import pairwise
 from math import isclose
 
+import flet as ft
+import flet.canvas as cv
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from core.walls.shape import Opening, Wall
+from mobile import theme as t
 from mobile.parts.bucket import (
     CUP_HIGH,
     CUP_TOP,
@@ -21,10 +24,21 @@ from mobile.parts.bucket import (
     labelled,
 )
 from mobile.parts.can import LARGE_CAN, LID, SMALL_CAN, level_top
-from mobile.parts.drawing import CROSS, HATCH, Points, box, canvas, chords, cut, hatched, stripes
+from mobile.parts.drawing import (
+    CROSS,
+    HATCH,
+    Points,
+    box,
+    canvas,
+    chords,
+    cut,
+    hatched,
+    stripes,
+    written,
+)
 from mobile.parts.elevation import opening_boxes, outline, scale_of, top_m
 from mobile.parts.figure import LEAST, advance, figure_size
-from mobile.parts.gauge import TICKS_MOST, WINDOW_G, Reading, step_g, window
+from mobile.parts.gauge import TICKS_MOST, WINDOW_G, Reading, step_g, tick_shapes, window
 from mobile.parts.icons import ICONS, SQUARE, commands
 from mobile.parts.waits import MOST_S, Clock, Strip, axis_of, strip_shares
 
@@ -197,6 +211,26 @@ def test_the_gauge_shows_target_band_and_reading(target: float, off: float) -> N
     assert begins <= target + off <= ends
     assert begins <= target + band <= ends
     assert (ends - begins) / step_g(begins, ends) <= TICKS_MOST
+
+
+@given(st.floats(0.5, 5000), st.floats(0, 9000))
+def test_the_gauge_never_goes_below_zero(target: float, reads: float) -> None:
+    reading = Reading(target, target * 0.99, target * 1.01, reads, "#FF0000", "")
+    assert window(reading)[0] >= 0
+
+
+def test_the_gauge_s_figures_have_the_sign_of_the_reading() -> None:
+    reading = Reading(58.0, 57.4, 58.6, 258.0, "#FF0000", "58.0", "\u2212")
+    shapes = tick_shapes(reading, 380.0, window(reading))
+    said = {one.value for one in shapes if isinstance(one, cv.Text)}
+    assert "\u221258.0" in said
+    assert all(one.startswith("\u2212") or one == "0" for one in said if one)
+
+
+def test_what_is_written_on_a_drawing_is_in_the_app_s_own_font() -> None:
+    style = written("…", (0, 0), ft.TextStyle(size=20)).style
+    assert style is not None
+    assert style.font_family == t.FONT
 
 
 def test_the_gauge_of_the_design_is_15_g_wide() -> None:

@@ -1,5 +1,7 @@
 """What the scale reads, typed with gloves on."""
 
+from dataclasses import replace
+
 import flet as ft
 
 from core.mixing.plan import CAN
@@ -54,9 +56,9 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         await session.drafts.flush()
         go(places.MIX, "weigh")
 
-    reading = reading_of(target, said, one.paint.day, should)
+    reading = replace(reading_of(target, said, one.paint.day, should), sign=sign)
     figure = BigFigure(f"{sign}{text}", "g", inside(view), figure_most(view), True)
-    line = verdict_line(said, should if said.sign in {"up", "down"} else "")
+    line = verdict_line(said, f"{sign}{should}" if said.sign in {"up", "down"} else "")
     gauge = OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view))
     paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
     above = back_corner(which(pot, target), back, view)
@@ -77,7 +79,7 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
 
 
 def reading_of(target: Target, said: Verdict, color: str, should: str) -> Reading:
-    """Give what the gauge shows; of a can on the scale all is less than nothing, and drawn so."""
+    """Give what the gauge shows; of a can on the scale all is less than nothing."""
     low_g, high_g = sorted((abs(target.low_g), abs(target.high_g)))
     return Reading(abs(target.reads_g), low_g, high_g, said.reads_g, color, should)
 
