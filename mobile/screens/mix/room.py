@@ -4,14 +4,17 @@ from dataclasses import replace
 from math import floor
 
 from mobile import theme as t
-from mobile.parts.bucket import CUP_HIGH, Cup
+from mobile.parts.bucket import Cup
 from mobile.parts.figure import LEAST, figure_size
 from mobile.parts.keypad import KEY
+from mobile.parts.measure import text_width
 from mobile.session.view import View
 
 LOCKED_LINE = 79.0  # under the screen while the places are locked
 TYPED_RATIO, BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.158, 0.26, 0.25, 96.0
-SIDE_RATIO = 0.32
+ABOVE, PILLS, BESIDE_CAN = 12.0, 44.0, 70.0  # over a screen's first line; part n of m; can and gap
+CORNERS = 192.0  # *Leave*, *Scale went off* and the gaps beside what stands between them
+STACK_GROWS, ACTION_GROWS = 22.0, 40.0  # what a button's words add at twice the text size
 CAN, FIGURE_RATIO, FOOT, CUP_EDGE = 64.0, 0.84, 19.0, 8.0
 VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
 ANSWER_ROWS, ANSWER_CUP = 520.0, (56.0, 110.0)
@@ -19,7 +22,7 @@ KEYS_LEAST, KEYS_MOST = 4 * t.TARGET + 3 * t.GAP, 4 * 1.2 * KEY + 3 * t.GAP
 HEAD, PART = 64.0, 75.0
 PANE_MOST, BESIDE_FROM, CUP_WIDE = 752.0, 640.0, 330.0
 KEYS_LARGE = 330.0  # three rows of keys and the main button under them
-NARROW, NARROW_MORE = 380.0, 98.0
+NARROW = 380.0
 
 
 def inside(view: View) -> float:
@@ -53,20 +56,19 @@ def block_high(view: View) -> float:
 
 
 def side_high(view: View) -> float:
-    """Find how high the thumb's button is on a phone on its side, with another under it."""
-    return max(t.MAIN, SIDE_RATIO * view.height)
+    """Find how high the thumb's button is on a phone on its side: what those over it leave."""
+    more = view.text_ratio - 1
+    count = 2 if view.text_ratio >= t.STACKED_FROM else 1
+    over = count * (t.BUTTON + STACK_GROWS * more + t.GAP) + ACTION_GROWS * min(more, 0.5)
+    return max(t.MAIN, view.height - LOCKED_LINE - FOOT - over)
 
 
-def cup_drawn(view: View, reads: str) -> Cup:
-    """Find how high the cup may be: no more than a quarter, and what the rest leaves."""
-    if beside(view):
-        return Cup(CUP_HIGH, labels=True, width=CUP_WIDE)
-    figure = FIGURE_RATIO * figure_size(reads, "g", inside(view), t.READS)
-    rows = 12 + t.BUTTON + CAN + 2 * t.TARGET + 6 * t.GAP + figure
-    more = NARROW_MORE if view.width < NARROW else 0
-    left = view.height - LOCKED_LINE - FOOT - block_high(view) - rows - more - CUP_EDGE
-    high = max(CUP_LEAST, min(CUP_HIGH, CUP_RATIO * view.height, left))
-    return Cup(float(floor(high)), labels=True, width=inside(view))
+def one_line(part: str, view: View) -> bool:
+    """Tell whether part n of m has room between *Leave* and *Scale went off*."""
+    usual = view.text_ratio < t.STACKED_FROM
+    return t.sideways() or (
+        usual and CORNERS + text_width(part, t.FACT) * view.text_ratio <= inside(view)
+    )
 
 
 def answer_cup(view: View) -> Cup:
