@@ -21,6 +21,11 @@ def text_width(words: str, size: float) -> float:
     return sum(EM.get(sign, OTHER) for sign in words) * size
 
 
+def longest_word(words: str, size: float) -> float:
+    """Find how wide the longest word of a text runs at a size, dp."""
+    return max(text_width(word, size) for word in words.split(" "))
+
+
 def lines_in(words: str, size: float, width: float) -> int:
     """Find how many lines a text takes in a width, broken between words.
 
