@@ -4,7 +4,6 @@ from itertools import pairwise
 from math import isclose
 
 import flet as ft
-import flet.canvas as cv
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -38,7 +37,6 @@ from mobile.parts.drawing import (
 )
 from mobile.parts.elevation import opening_boxes, outline, scale_of, top_m
 from mobile.parts.figure import LEAST, advance, figure_size
-from mobile.parts.gauge import TICKS_MOST, WINDOW_G, Reading, step_g, tick_shapes, window
 from mobile.parts.icons import ICONS, SQUARE, commands
 from mobile.parts.waits import MOST_S, Clock, Strip, axis_of, strip_shares
 
@@ -198,45 +196,10 @@ def test_a_wait_without_a_limit_is_ready_to_the_end() -> None:
     assert strip_shares(strip, axis_of((strip,), 0))[2] == pytest.approx(1.0)
 
 
-# --- the gauge -------------------------------------------------------------------------------
-
-
-@given(st.floats(0.5, 5000), st.floats(-200, 200))
-def test_the_gauge_shows_target_band_and_reading(target: float, off: float) -> None:
-    assume(target + off >= 0)
-    band = max(0.1, target / 100)
-    reading = Reading(target, target - band, target + band, target + off, "#FF0000", "")
-    begins, ends = window(reading)
-    assert ends - begins >= WINDOW_G
-    assert begins <= target + off <= ends
-    assert begins <= target + band <= ends
-    assert (ends - begins) / step_g(begins, ends) <= TICKS_MOST
-
-
-@given(st.floats(0.5, 5000), st.floats(0, 9000))
-def test_the_gauge_never_goes_below_zero(target: float, reads: float) -> None:
-    reading = Reading(target, target * 0.99, target * 1.01, reads, "#FF0000", "")
-    assert window(reading)[0] >= 0
-
-
-def test_the_gauge_s_figures_have_the_sign_of_the_reading() -> None:
-    reading = Reading(58.0, 57.4, 58.6, 258.0, "#FF0000", "58.0", "\u2212")
-    shapes = tick_shapes(reading, 380.0, window(reading))
-    said = {one.value for one in shapes if isinstance(one, cv.Text)}
-    assert "\u221258.0" in said
-    assert all(one.startswith("\u2212") or one == "0" for one in said if one)
-
-
 def test_what_is_written_on_a_drawing_is_in_the_app_s_own_font() -> None:
     style = written("…", (0, 0), ft.TextStyle(size=20)).style
     assert style is not None
     assert style.font_family == t.FONT
-
-
-def test_the_gauge_of_the_design_is_15_g_wide() -> None:
-    begins, ends = window(Reading(77.3, 76.7, 77.9, 81.9, "#FF7F1F", "77.3"))
-    assert (begins, ends) == (70, 85)
-    assert step_g(begins, ends) == 1
 
 
 # --- figures ---------------------------------------------------------------------------------

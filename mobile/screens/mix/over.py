@@ -14,7 +14,7 @@ from mobile.parts.sheet import How
 from mobile.parts.tap import Action, Do, grow, surface, tap
 from mobile.screens.mix.answers import Answer, keep_answer, make_answer, tip_answer
 from mobile.screens.mix.at_scale import back_corner, narrow
-from mobile.screens.mix.room import answer_cup
+from mobile.screens.mix.room import LEAST_WIDE, TIGHT, answer_cup
 from mobile.session.address import HOW, go
 from mobile.session.begin import takes_g
 from mobile.session.from_cans import from_can, paint_of
@@ -70,7 +70,7 @@ def TooMuch(
     made = make_answer(known, pot, three.make)
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     rows: list[ft.Control] = [
-        back_corner(title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), back, view),
+        back_corner(title(known, pot, over, glance(view)), back, view),
         card(made, make if three.make.fits else None, three.best == "make", view),
         card(keep_answer(known, pot, three, view), keep, False, view),
         card(tip_answer(known, pot, three.tip), tip, three.best == "tip", view),
@@ -98,10 +98,10 @@ def title(known: Known, pot: Pot, over: OverPour, size: float) -> ft.Control:
 def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
     """Lay out an answer as one button: what to do, its cost, the cup after it, what follows."""
     ink = t.INK if best else t.TEXT
-    heads: list[ft.Control] = [
-        t.say(one.name, t.FACT, ink),
-        t.say(one.cost, t.HEADING, ink, t.MEDIUM),
-    ]
+    cost: ft.Control = t.say(one.cost, t.HEADING, ink, t.MEDIUM)
+    if not in_grams.around_grams(one.name)[1]:
+        cost = with_figure(one.cost, t.HEADING, ink, view, t.MEDIUM)
+    heads: list[ft.Control] = [with_figure(one.name, t.FACT, ink, view), cost]
     said = t.say(in_grams.unbroken(one.more), t.SMALL, ink if best else t.SOFT2)
     cup = ft.Container(
         Bucket(one.cup, weigh_words.CUP_AFTER, answer_cup(view)),
@@ -123,6 +123,24 @@ def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
         padding=ft.Padding(16, 12, 16, 12),
     )
     return tap(face, do, key=f"answer {one.key}")
+
+
+def glance(view: View) -> float:
+    """Find the size of a figure to be read at a glance, as far as its line has room."""
+    if view.width < LEAST_WIDE + t.MARGIN or view.text_ratio >= t.STACKED_FROM:
+        return t.ZONE
+    return t.ANSWER if narrow(view) else t.STATE
+
+
+def with_figure(
+    said: str, size: float, ink: ft.ColorValue, view: View, weight: ft.FontWeight = t.STRONG
+) -> ft.Control:
+    """Say something with its grams large enough for a glance."""
+    before, grams, after = in_grams.around_grams(said)
+    large = glance(view) if view.height >= TIGHT else t.ZONE
+    parts = ((before, size, weight), (grams, large, t.STRONG), (after, size, weight))
+    spans = [ft.TextSpan(text, t.style(high, ink, heavy)) for text, high, heavy in parts if text]
+    return ft.Text(spans=spans, style=t.style(size, ink, weight), semantics_label=said)
 
 
 def how(known: Known, over: OverPour, three: Answers, view: View) -> How:

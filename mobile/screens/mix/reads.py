@@ -14,21 +14,30 @@ from mobile.parts.gauge import OverGauge, Reading
 from mobile.parts.icons import icon
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
-from mobile.parts.tap import Action, grow
+from mobile.parts.tap import Action, Do, grow
 from mobile.screens.mix.at_scale import back_corner, large, lowered, name_size, poured_from, which
-from mobile.screens.mix.room import figure_most, inside, keys_high, low
+from mobile.screens.mix.room import (
+    CLOSE_READS,
+    LEAST_WIDE,
+    close_figure,
+    inside,
+    keys_high,
+    low,
+    tight,
+)
 from mobile.screens.mix.verdict import Verdict, verdict
 from mobile.session.address import go
-from mobile.session.from_cans import from_can
+from mobile.session.from_cans import FromCan, from_can
 from mobile.session.known import Known
 from mobile.session.pots import READING
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
-from mobile.session.view import use_view
+from mobile.session.view import View, use_view
 from mobile.session.weigh_out import scale_reads
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
+from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
@@ -39,8 +48,8 @@ SIGNS = {CAN: weigh_words.MINUS}
 def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None) -> ft.Control:
     """Take a reading; what follows from it is said with each digit."""
     view, session, touch = use_view(), use_session(), use_touch(pot)
-    step_g = pot.plan.scale_step_g
-    should, sign = in_grams.scale(abs(target.reads_g), step_g), SIGNS.get(pot.plan.way, "")
+    should = in_grams.scale(abs(target.reads_g), pot.plan.scale_step_g)
+    sign = SIGNS.get(pot.plan.way, "")
     figures, press = use_typing(READING, (("reads", should),))
     text = figures.of("reads").text
     said = verdict(known, pot, target, text, view)
@@ -57,25 +66,35 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         go(places.MIX, "weigh")
 
     reading = replace(reading_of(target, said, one.paint.day, should), sign=sign)
-    figure = BigFigure(f"{sign}{text}", "g", inside(view), figure_most(view), True)
+    figure = BigFigure(f"{sign}{text}", "g", inside(view), close_figure(view, CLOSE_READS), True)
     line = verdict_line(said, f"{sign}{should}" if said.sign in {"up", "down"} else "")
     gauge = OverGauge(reading, weigh_words.gauge_said(should, said.said), inside(view))
-    paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
-    above = back_corner(which(pot, target), back, view)
-    rows = (
-        [lowered(figure), line, gauge, above, paint]
-        if large(view) or low(view)
-        else [above, paint, figure, line, gauge]
-    )
-    action = Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use")
+    above = heads(pot, target, one, back, view)
+    rows = [*above, figure, line, gauge]
+    if (large(view) or low(view)) and not merged(view):
+        rows = [lowered(figure), line, gauge, *above]
     keypad = Keypad(
-        action,
+        Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use"),
         lambda sign: press("reads", sign),
         inside(view),
         keys_high(view, text),
         view.text_ratio,
     )
     return screen(rows, [keypad])
+
+
+def merged(view: View) -> bool:
+    """Tell whether part and can stand on one line: the keys need the room, and no word breaks."""
+    return tight(view) and view.width >= LEAST_WIDE
+
+
+def heads(pot: Pot, target: Target, one: FromCan, back: Do, view: View) -> list[ft.Control]:
+    """Say which part and which can; on one line where the keys need the room."""
+    if merged(view):
+        part = words.part_of(target.index + 1, len(pot.plan.portions))
+        return [back_corner(poured_from(one, part, t.HEADING), back, view)]
+    paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
+    return [back_corner(which(pot, target), back, view), paint]
 
 
 def reading_of(target: Target, said: Verdict, color: str, should: str) -> Reading:

@@ -17,6 +17,7 @@ from mobile.screens.mix.room import (
     CUP_WIDE,
     FIGURE_RATIO,
     FOOT,
+    LEAST_WIDE,
     LOCKED_LINE,
     PILLS,
     beside,
@@ -60,7 +61,9 @@ def step_room(said: Said, view: View) -> StepRoom:
         return StepRoom(False, t.ZONE, t.READS, Cup(CUP_HIGH, True, CUP_WIDE))
     figure = FIGURE_RATIO * figure_size(said.reads, "g", inside(view), t.READS)
     left = apart_left(said, view) - figure
-    if view.text_ratio >= t.STACKED_FROM or ((low(view) or left >= CUP_LEAST) and not t.sideways()):
+    broken = t.sideways() and view.width < LEAST_WIDE  # the name's words would be
+    usual = (low(view) or left >= CUP_LEAST) and not t.sideways()
+    if view.text_ratio >= t.STACKED_FROM or broken or usual:
         high = max(CUP_LEAST, min(CUP_HIGH, CUP_RATIO * view.height, left))
         return StepRoom(False, t.ZONE, t.READS, Cup(float(floor(high)), True, inside(view)))
     left = close_left(said, view)

@@ -12,7 +12,7 @@ from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.mishap import keys, reads_of, which_mishap
-from mobile.screens.mix.room import figure_most, inside
+from mobile.screens.mix.room import inside, mishap_figure, tight
 from mobile.session.address import go
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
@@ -48,11 +48,13 @@ def WrongCan(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control:
     ]
     if not paint:
         return screen(rows)
-    rows += [
-        t.say(words.READS_NOW, t.NAME),
-        BigFigure(text, "g", inside(view), figure_most(view), True),
-        t.say(said or words.TYPE_READING, t.NAME),
-    ]
+    figure = BigFigure(text, "g", inside(view), mishap_figure(view), True)
+    if tight(view):
+        title, which, chosen = rows
+        rows = [title, chosen, figure, t.say(said or words.READS_NOW, t.NAME), which]
+    else:
+        follows = t.say(said or words.TYPE_READING, t.NAME)
+        rows += [t.say(words.READS_NOW, t.NAME), figure, follows]
     action = Action(words.LOG, log if said else None, key="use")
     return screen(rows, [keys(action, partial(press, "reads"), text, view)])
 
