@@ -10,6 +10,7 @@ from mobile import theme as t
 from mobile.parts.buttons import stack_or_row
 from mobile.parts.drawing import drawn, rounded
 from mobile.parts.icons import icon
+from mobile.parts.measure import longest_word, text_width
 from mobile.parts.tap import Do, grow, grow_loosely, spread, surface, tap
 
 State = Literal["", "good", "caution"]
@@ -130,9 +131,16 @@ def mark(words: str, state: State) -> ft.Control:
 
 
 def row(
-    line: Row, do: Do | None = None, lead: ft.Control | None = None, text_ratio: float = 1.0
+    line: Row,
+    do: Do | None = None,
+    lead: ft.Control | None = None,
+    text_ratio: float = 1.0,
+    room: float = 0.0,
 ) -> ft.Control:
-    """Show a line of a list; the whole line is the target."""
+    """Show a line of a list; the whole line is the target.
+
+    Where `room`, the width for name and figure, has both beside each other, the name wraps first.
+    """
     stacked = text_ratio >= t.STACKED_FROM
     name = t.say(line.name, t.HEADING if line.small else t.NAME, weight=t.MEDIUM)
     value = [t.say_right(line.value, t.FACT)] if line.value else []
@@ -141,7 +149,8 @@ def row(
     if stacked:
         lines: list[ft.Control] = [name, *([small] if line.small and small else []), *value, *under]
     else:
-        lines = [spread([name, *value])]
+        beside = value and longest_word(line.name, t.HEADING) + value_wide(line.value) <= room
+        lines = [ft.Row([grow(name), *value], spacing=12) if beside else spread([name, *value])]
         if small:
             lines.append(spread([small, *under]))
     middle = grow(
@@ -153,6 +162,11 @@ def row(
         padding=ft.Padding(16, above, 16, above),
     )
     return tap(face, do, key=line.name) if do else face
+
+
+def value_wide(value: str) -> float:
+    """Find how wide the figure of a row runs, with its gap."""
+    return text_width(value, t.FACT) + 12
 
 
 def rows(lines: list[ft.Control]) -> ft.Control:

@@ -25,6 +25,7 @@ CUP_TOP, CUP_FOOT, CUP_HIGH = 217.0, 171.0, 176.0  # 84, 66 and 68 mm
 LIP, ROUND, SIDE = 12.0, 9.0, 4.0
 LABEL_GAP, LABEL_MOST = 50.0, 6
 LEADER, BEND = 36.0, 18.0
+SIGN, CUP_SHARE = 36.0, 0.3  # tick or arrow with its gap; of the width, the least for the cup
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +115,7 @@ def labelled(layers: tuple[Layer, ...]) -> tuple[Layer, ...]:
 
 def label_shapes(layers: tuple[Layer, ...], cup: Cup, left: float, top: float) -> list[cv.Shape]:
     """Write the labels on bent leaders; a tick is in, an arrow is now."""
-    chosen = labelled(layers)
+    chosen, size = labelled(layers), label_size(layers, cup)
     slices = [
         moved(cup_slice(one.low_ratio, one.high_ratio, cup.high), left, top) for one in chosen
     ]
@@ -133,10 +134,10 @@ def label_shapes(layers: tuple[Layer, ...], cup: Cup, left: float, top: float) -
             )
         )
         color = t.SOFT if one.state == "to come" else t.TEXT
-        style = ft.TextStyle(size=t.FACT, weight=t.STRONG, color=color, height=1.0)
+        style = ft.TextStyle(size=size, weight=t.STRONG, color=color, height=1.0)
         at = (words_at, height + top)
         shapes.append(written(one.label, at, style, ft.Alignment.CENTER_LEFT))
-        sign_at = words_at + text_width(one.label, t.FACT) + 12
+        sign_at = words_at + text_width(one.label, size) + 12
         if one.state != "to come":
             name, pen = (
                 ("check", drawn(t.GOOD, 3.5)) if one.state == "in" else ("left", drawn(t.TEXT, 3.5))
@@ -145,18 +146,28 @@ def label_shapes(layers: tuple[Layer, ...], cup: Cup, left: float, top: float) -
     return [lines(leaders, drawn(t.EDGE, 1.5)), *shapes]
 
 
-def beside(layers: tuple[Layer, ...]) -> float:
+def longest(layers: tuple[Layer, ...], size: float) -> float:
+    """Find how wide the widest label runs, dp."""
+    return max((text_width(one.label, size) for one in labelled(layers)), default=0.0)
+
+
+def label_size(layers: tuple[Layer, ...], cup: Cup) -> float:
+    """Find the size of the labels: the usual one, or what leaves the cup its least share."""
+    room = cup.width * (1 - CUP_SHARE) - (2 * LIP + 2 + BEND + 6 + SIGN)
+    return min(t.FACT, room / max(longest(layers, 1.0), 1.0))
+
+
+def beside(layers: tuple[Layer, ...], size: float = t.FACT) -> float:
     """Find the room that labels, their leaders and signs take beside the cup, dp."""
-    longest = max((text_width(one.label, t.FACT) for one in labelled(layers)), default=0.0)
-    return LIP + BEND + 6 + longest + 12 + 24
+    return LIP + BEND + 6 + longest(layers, size) + SIGN
 
 
 def cup_high(layers: tuple[Layer, ...], cup: Cup) -> float:
     """Find how high the cup is: lower where its labels would not fit beside it."""
     if not cup.labels:
         return cup.high
-    room = cup.width - beside(layers) - LIP - 2
-    return min(cup.high, max(room, 0.3 * cup.width) * CUP_HIGH / CUP_TOP)
+    room = cup.width - beside(layers, label_size(layers, cup)) - LIP - 2
+    return min(cup.high, max(room, CUP_SHARE * cup.width) * CUP_HIGH / CUP_TOP)
 
 
 @ft.component

@@ -5,6 +5,7 @@ is to come.
 """
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from math import sqrt
 
 import flet as ft
@@ -125,8 +126,12 @@ def rounded(left: float, top: float, right: float, foot: float, radius: float) -
 def written(
     words: str, at: Point, style: ft.TextStyle, anchor: ft.Alignment | None = None
 ) -> cv.Text:
-    """Write on a drawing; the text keeps its size, whatever the phone's text size."""
-    return cv.Text(*at, words, style=style, alignment=anchor or ft.Alignment.TOP_LEFT)
+    """Write on a drawing; the text keeps its size, whatever the phone's text size.
+
+    Without a font's name the browser looks a sign such as "…" or "−" up elsewhere.
+    """
+    named = replace(style, font_family=t.FONT)
+    return cv.Text(*at, words, style=named, alignment=anchor or ft.Alignment.TOP_LEFT)
 
 
 def spoken(words: str, shapes: list[cv.Shape], width: float, height: float) -> ft.Control:

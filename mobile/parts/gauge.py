@@ -26,15 +26,21 @@ class Reading:
     reads_g: float | None
     color: str
     target: str  # the target as it is shown
+    sign: str = ""  # before each figure, where all readings are less than nothing
 
 
 def window(reading: Reading) -> tuple[float, float]:
-    """Find the grams at both ends: 15 g about the target, more where the reading is far out."""
+    """Find the grams at both ends: 15 g about the target, more where the reading is far out.
+
+    Nothing is drawn below zero: no scale reads that of a cup.
+    """
     reads_g = reading.target_g if reading.reads_g is None else reading.reads_g
     far_g = max(abs(reads_g - reading.target_g), reading.high_g - reading.target_g) * MORE
     half_g = max(WINDOW_G / 2, far_g)
     begins = floor(reading.target_g - half_g + 0.5)
-    return begins, begins + max(WINDOW_G, ceil(2 * half_g))
+    ends = begins + max(WINDOW_G, ceil(2 * half_g))
+    begins = max(begins, 0)
+    return begins, max(ends, begins + WINDOW_G)
 
 
 def step_g(begins: float, ends: float) -> int:
@@ -58,10 +64,12 @@ def tick_shapes(reading: Reading, width: float, ends: tuple[float, float]) -> li
         long.append(((x, foot), (x, foot + 11)))
         if abs(x - target_x) > TEXT_APART and TEXT_APART / 2 < x < width - TEXT_APART / 2:
             at = (x, foot + 14)
-            shapes.append(written(f"{count * step}", at, style, ft.Alignment.TOP_CENTER))
+            grams = f"{reading.sign if count else ''}{count * step}"
+            shapes.append(written(grams, at, style, ft.Alignment.TOP_CENTER))
     target = t.style(t.CAPTION, t.GOOD, t.STRONG)
     at = (min(max(target_x, TEXT_APART / 2), width - TEXT_APART / 2), foot + 14)
-    shapes.append(written(reading.target, at, target, ft.Alignment.TOP_CENTER))
+    said = f"{reading.sign}{reading.target}"
+    shapes.append(written(said, at, target, ft.Alignment.TOP_CENTER))
     pen = drawn(t.EDGE, 1.5)
     elements = [[cv.Path.MoveTo(*a), cv.Path.LineTo(*b)] for a, b in (*short, *long)]
     return [cv.Path([part for pair in elements for part in pair], pen), *shapes]

@@ -21,6 +21,26 @@ def text_width(words: str, size: float) -> float:
     return sum(EM.get(sign, OTHER) for sign in words) * size
 
 
+def longest_word(words: str, size: float) -> float:
+    """Find how wide the longest word of a text runs at a size, dp."""
+    return max(text_width(word, size) for word in words.split(" "))
+
+
+def lines_in(words: str, size: float, width: float) -> int:
+    """Find how many lines a text takes in a width, broken between words.
+
+    >>> lines_in("the scale should read", 20, 300), lines_in("the scale should read", 20, 120)
+    (1, 2)
+    """
+    lines, room = 1, width
+    for word in words.split(" "):
+        wide = text_width(f"{word} ", size)
+        if wide - text_width(" ", size) > room and room < width:
+            lines, room = lines + 1, width
+        room -= wide
+    return lines
+
+
 def unparted(words: str) -> str:
     """Keep a unit with its figure, where a text is broken into lines ("Use 81.9 g")."""
     head, gap, last = words.rpartition(" ")

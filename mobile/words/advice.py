@@ -28,3 +28,18 @@ def let_down(tint: str, carrier: str, grams: tuple[str, ...]) -> str:
 def use_jar(number: int, grams: str) -> str:
     """Offer to use a jar of this colour up in this pot."""
     return f"Use up jar {number}, {grams} of this colour"
+
+
+def at_most(grams: str) -> str:
+    """Say in short how much the cans allow."""
+    return f"The cans allow {grams}."
+
+
+def small(paint: str) -> str:
+    """Say in short that a part is too small for the scale."""
+    return f"Too little {paint} for this scale."
+
+
+def off(grams: str) -> str:
+    """Say in short that the scale is off by too much."""
+    return f"The scale is {grams} g off."

@@ -3,6 +3,7 @@
 import re
 
 NUMBER_AND_UNIT = re.compile(r"(?<=\d) (?=[g%])")
+GRAMS = re.compile(r"\d[\d.,]* g\b")
 
 
 def first_up(said: str) -> str:
@@ -66,6 +67,18 @@ def listed(said: tuple[str, ...]) -> str:
     """Put words in a row: a, b and c."""
     *rest, last = said
     return f"{', '.join(rest)} and {last}" if rest else last
+
+
+def around_grams(said: str) -> tuple[str, str, str]:
+    r"""Part words at their first grams; the second is the grams, "" where there are none.
+
+    >>> around_grams("Make 250.4 g instead")
+    ('Make ', '250.4\xa0g', ' instead')
+    """
+    found = GRAMS.search(said)
+    if found is None:
+        return said, "", ""
+    return said[: found.start()], unbroken(found[0]), said[found.end() :]
 
 
 def unbroken(said: str) -> str:

@@ -3,11 +3,13 @@
 from itertools import pairwise
 from math import isclose
 
+import flet as ft
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from core.walls.shape import Opening, Wall
+from mobile import theme as t
 from mobile.parts.bucket import (
     CUP_HIGH,
     CUP_TOP,
@@ -21,10 +23,20 @@ from mobile.parts.bucket import (
     labelled,
 )
 from mobile.parts.can import LARGE_CAN, LID, SMALL_CAN, level_top
-from mobile.parts.drawing import CROSS, HATCH, Points, box, canvas, chords, cut, hatched, stripes
+from mobile.parts.drawing import (
+    CROSS,
+    HATCH,
+    Points,
+    box,
+    canvas,
+    chords,
+    cut,
+    hatched,
+    stripes,
+    written,
+)
 from mobile.parts.elevation import opening_boxes, outline, scale_of, top_m
 from mobile.parts.figure import LEAST, advance, figure_size
-from mobile.parts.gauge import TICKS_MOST, WINDOW_G, Reading, step_g, window
 from mobile.parts.icons import ICONS, SQUARE, commands
 from mobile.parts.waits import MOST_S, Clock, Strip, axis_of, strip_shares
 
@@ -184,25 +196,10 @@ def test_a_wait_without_a_limit_is_ready_to_the_end() -> None:
     assert strip_shares(strip, axis_of((strip,), 0))[2] == pytest.approx(1.0)
 
 
-# --- the gauge -------------------------------------------------------------------------------
-
-
-@given(st.floats(0.5, 5000), st.floats(-200, 200))
-def test_the_gauge_shows_target_band_and_reading(target: float, off: float) -> None:
-    assume(target + off >= 0)
-    band = max(0.1, target / 100)
-    reading = Reading(target, target - band, target + band, target + off, "#FF0000", "")
-    begins, ends = window(reading)
-    assert ends - begins >= WINDOW_G
-    assert begins <= target + off <= ends
-    assert begins <= target + band <= ends
-    assert (ends - begins) / step_g(begins, ends) <= TICKS_MOST
-
-
-def test_the_gauge_of_the_design_is_15_g_wide() -> None:
-    begins, ends = window(Reading(77.3, 76.7, 77.9, 81.9, "#FF7F1F", "77.3"))
-    assert (begins, ends) == (70, 85)
-    assert step_g(begins, ends) == 1
+def test_what_is_written_on_a_drawing_is_in_the_app_s_own_font() -> None:
+    style = written("…", (0, 0), ft.TextStyle(size=20)).style
+    assert style is not None
+    assert style.font_family == t.FONT
 
 
 # --- figures ---------------------------------------------------------------------------------

@@ -68,7 +68,7 @@ def words(screen: Screen) -> list[str]:
     said: list[str] = []
     for one in controls(screen):
         if isinstance(one, ft.Text):
-            said.append(one.value)
+            said.append(one.semantics_label or one.value)
         elif isinstance(one, ft.Semantics) and one.label:
             said.append(one.label)
     return said

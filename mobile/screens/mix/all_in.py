@@ -10,6 +10,7 @@ from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import narrow, parted, undo_words
 from mobile.screens.mix.contents import how, in_pot, list_of
 from mobile.screens.mix.drawn import in_cup
+from mobile.screens.mix.room import FOOT, over_keys
 from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
@@ -49,8 +50,9 @@ def AllIn(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft
         list_of(parts, pot.plan.scale_step_g, view, True),
         ft.Row([outline_button(why)]),
     ]
+    high = over_keys(view) - FOOT if t.sideways() else MAIN_HIGH
     return screen(
-        rows, [main_button(Action(weigh_words.STIRRED, done, key="stirred"), t.ZONE, MAIN_HIGH)]
+        rows, [main_button(Action(weigh_words.STIRRED, done, key="stirred"), t.ZONE, high)]
     )
 
 

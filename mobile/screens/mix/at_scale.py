@@ -9,7 +9,7 @@ from mobile.parts.can import Can
 from mobile.parts.choice import pills
 from mobile.parts.tap import Action, Do, grow
 from mobile.screens.mix.drawn import face
-from mobile.screens.mix.room import NARROW
+from mobile.screens.mix.room import NARROW, one_line
 from mobile.session.address import go
 from mobile.session.from_cans import FromCan
 from mobile.session.view import View
@@ -48,13 +48,24 @@ def which(pot: Pot, target: Target) -> ft.Control:
 
 
 def corners(pot: Pot, target: Target, view: View) -> ft.Control:
-    """Put *Leave* and *Scale went off* out of the knuckle's way; between them, part n of m."""
+    """Put *Leave* and *Scale went off* out of the knuckle's way; between them, part n of m.
+
+    On a phone on its side *Scale went off* is in the corner over the main action.
+    """
     leave = outline_button(Action(weigh_words.LEAVE, lambda: go(places.MIX), key="leave"), "back")
+    part = which(pot, target)
+    if t.sideways():
+        return ft.Container(ft.Row([leave, grow(part)], spacing=12), padding=ABOVE)
+    if one_line(words.part_of(target.index + 1, len(pot.plan.portions)), view):
+        sides = [leave, grow(part), went_off(OFF_HIGH, OFF_WIDE)]
+        return ft.Container(ft.Row(sides, spacing=t.GAP), padding=ABOVE)
+    return parted([leave, went_off()], part)
+
+
+def went_off(high: float = t.BUTTON, wide: float | None = None) -> ft.Control:
+    """Offer *Scale went off*."""
     off = Action(weigh_words.WENT_OFF, lambda: go(places.MIX, "weigh", "scale"), key="went off")
-    if not narrow(view):
-        sides = [leave, grow(which(pot, target)), second_button(off, t.SMALL, OFF_HIGH, OFF_WIDE)]
-        return ft.Container(ft.Row(sides, spacing=12), padding=ABOVE)
-    return parted([leave, second_button(off, t.SMALL)], which(pot, target))
+    return second_button(off, t.SMALL, high, wide)
 
 
 def back_corner(left: ft.Control, back: Do, view: View) -> ft.Control:

@@ -11,6 +11,7 @@ from mobile.parts.boards import Row, State, row, rows
 from mobile.parts.can import Can
 from mobile.parts.sheet import How, HowStep
 from mobile.screens.mix.drawn import face
+from mobile.screens.mix.room import BESIDE_CAN, inside
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
 from mobile.session.pots import on_marks_g
@@ -19,6 +20,8 @@ from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
+
+AROUND = 36.0  # a row's own sides and rim
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +79,9 @@ def line(part: InPot, step_g: float, view: View, left: bool) -> ft.Control:
         state,
     )
     drawn = face(part.one)
-    return row(said, lead=Can(*drawn) if drawn else None, text_ratio=view.text_ratio)
+    room = inside(view) - AROUND - (BESIDE_CAN if drawn else 0)
+    lead = Can(*drawn) if drawn else None
+    return row(said, lead=lead, text_ratio=view.text_ratio, room=room / view.text_ratio)
 
 
 def within(part: InPot, step_g: float) -> str:

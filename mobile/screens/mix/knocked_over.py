@@ -13,7 +13,7 @@ from mobile.parts.page import screen
 from mobile.parts.tap import Action
 from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.mishap import keys, reads_of, which_mishap
-from mobile.screens.mix.room import figure_most, inside
+from mobile.screens.mix.room import BESIDE_BUTTON, crowded, inside, mishap_figure, tight
 from mobile.session.address import go
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
@@ -45,19 +45,31 @@ def KnockedOver(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control
 
     said, batch_g = gone_said(known, pot, text, view)
     asked = words.CUP_BACK if pot.plan.way == "total" else words.CUP_NET
-    rows: list[ft.Control] = [
-        back_corner(t.say(words.SPILT, t.FACT), lambda: go(places.MIX, "weigh"), view),
-        which_mishap("spilt", view),
-        t.say(asked, t.NAME),
-        BigFigure(text, "g", inside(view), figure_most(view), True),
-        t.say(said or words.TYPE_READING, t.NAME),
-    ]
+    less = None
     if batch_g:
         less = Action(words.smaller(batch_g), partial(settle, make_smaller), key="smaller")
-        rows += [second_button(less), t.say(words.UNSTIRRED, t.CAPTION, t.SOFT)]
+    title = back_corner(t.say(words.SPILT, t.FACT), lambda: go(places.MIX, "weigh"), view)
+    which = which_mishap("spilt", view)
+    if tight(view):
+        rows = [title, *answered(text, less, said or asked, view), which]
+    else:
+        answers = answered(text, less, said or words.TYPE_READING, view)
+        rows = [title, which, t.say(asked, t.NAME), *answers]
     can = batch_g is not None
     action = Action(words.AGAIN, partial(settle, pour_again) if can else None, key="use")
     return screen(rows, [keys(action, partial(press, "reads"), text, view)])
+
+
+def answered(text: str, less: Action | None, said: str, view: View) -> list[ft.Control]:
+    """Show the figure, what follows from it, and the offer of a smaller pot with its note."""
+    wide, follows = inside(view), t.say(said, t.NAME)
+    note = [t.say(words.UNSTIRRED, t.CAPTION, t.SOFT)] if less else []
+    if crowded(view):
+        figure = BigFigure(text, "g", wide - BESIDE_BUTTON - t.GAP, mishap_figure(view), True)
+        small = [second_button(less, t.SMALL, width=BESIDE_BUTTON)] if less else []
+        return [ft.Row([figure, *small], spacing=t.GAP), t.say(said, t.SMALL), *note]
+    figure = BigFigure(text, "g", wide, mishap_figure(view), True)
+    return [figure, follows, *([second_button(less)] if less else []), *note]
 
 
 def gone_said(known: Known, pot: Pot, text: str, view: View) -> tuple[str, float | None]:

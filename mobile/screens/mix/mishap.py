@@ -9,7 +9,7 @@ from core.errors import Refused
 from mobile.parts.choice import segmented
 from mobile.parts.keypad import Keypad
 from mobile.parts.tap import Action
-from mobile.screens.mix.room import inside, keys_high
+from mobile.screens.mix.room import inside, mishap_keys_high
 from mobile.session.address import go
 from mobile.session.view import View
 from mobile.words import mishaps as words
@@ -31,4 +31,4 @@ def reads_of(text: str, view: View) -> float | None:
 
 def keys(action: Action, press: Callable[[str], Any], text: str, view: View) -> ft.Control:
     """Give the keypad."""
-    return Keypad(action, press, inside(view), keys_high(view, text), view.text_ratio)
+    return Keypad(action, press, inside(view), mishap_keys_high(view, text), view.text_ratio)

@@ -6,15 +6,14 @@ from core.mixing.over_pour import Answers
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import OverPour
 from mobile import theme as t
-from mobile.parts.bucket import Bucket
 from mobile.parts.buttons import outline_button
 from mobile.parts.icons import icon
 from mobile.parts.page import screen
 from mobile.parts.sheet import How
-from mobile.parts.tap import Action, Do, grow, surface, tap
-from mobile.screens.mix.answers import Answer, keep_answer, make_answer, tip_answer
-from mobile.screens.mix.at_scale import back_corner, narrow
-from mobile.screens.mix.room import answer_cup
+from mobile.parts.tap import Action, grow
+from mobile.screens.mix.answer_card import card, glance
+from mobile.screens.mix.answers import keep_answer, make_answer, tip_answer
+from mobile.screens.mix.at_scale import back_corner
 from mobile.session.address import HOW, go
 from mobile.session.begin import takes_g
 from mobile.session.from_cans import from_can, paint_of
@@ -72,9 +71,7 @@ def TooMuch(
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     other = outline_button(Action(mishaps.WRONG, lambda: back("wrong"), key="wrong can"))
     rows: list[ft.Control] = [
-        back_corner(
-            title(known, pot, over, t.ZONE if narrow(view) else t.ANSWER), lambda: back(READS), view
-        ),
+        back_corner(title(known, pot, over, glance(view)), lambda: back(READS), view),
         card(made, make if three.make.fits else None, three.best == "make", view),
         card(keep_answer(known, pot, three, view), keep, False, view),
         card(tip_answer(known, pot, three.tip, view), tip, three.best == "tip", view),
@@ -97,39 +94,6 @@ def title(known: Known, pot: Pot, over: OverPour, size: float) -> ft.Control:
     which = t.say(words.paint_in(one.number, one.paint.name))
     both = ft.Column([much, which], spacing=4, tight=True)
     return ft.Semantics(header=True, container=True, content=both)
-
-
-def card(one: Answer, do: Do | None, best: bool, view: View) -> ft.Control:
-    """Lay out an answer as one button: what to do, its cost, the cup after it, what follows.
-
-    One that can't be done is no button: its edge is thin, its words are soft, and they say why.
-    """
-    ink = t.INK if best else t.TEXT if do else t.SOFT
-    heads: list[ft.Control] = [
-        t.say(one.name, t.FACT, ink),
-        t.say(one.cost, t.HEADING, ink, t.MEDIUM),
-    ]
-    said = t.say(in_grams.unbroken(one.more), t.SMALL, ink if best else t.SOFT2)
-    cup = ft.Container(
-        Bucket(one.cup, weigh_words.CUP_AFTER, answer_cup(view)),
-        bgcolor=t.GROUND if best else None,
-        border_radius=t.HOW_RADIUS,
-        padding=ft.Padding(6, 8, 6, 4),
-    )
-    if view.text_ratio >= t.STACKED_FROM or not one.cup:
-        under: ft.Control = said
-    else:
-        under = ft.Row([cup, grow(said)], spacing=14)
-    content = ft.Column([*heads, under], spacing=6, tight=True, horizontal_alignment=STRETCH)
-    edge = ft.BorderSide(3, t.RIM) if best else ft.BorderSide(1.5, t.EDGE if do else t.LINE)
-    face = surface(
-        content,
-        fill=t.FILL if best else t.RAISED if do else t.GROUND,
-        edge=edge,
-        radius=t.BOARD_RADIUS,
-        padding=ft.Padding(16, 12, 16, 12),
-    )
-    return tap(face, do, key=f"answer {one.key}")
 
 
 def how(known: Known, over: OverPour, three: Answers, view: View) -> How:

@@ -1,5 +1,6 @@
 """What the scale reads, typed with gloves on."""
 
+from dataclasses import replace
 from functools import partial
 
 import flet as ft
@@ -15,12 +16,20 @@ from mobile.parts.gauge import OverGauge, Reading
 from mobile.parts.icons import icon
 from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
-from mobile.parts.tap import Action, grow
+from mobile.parts.tap import Action, Do, grow
 from mobile.screens.mix.at_scale import back_corner, large, lowered, name_size, poured_from, which
-from mobile.screens.mix.room import figure_most, inside, keys_high, low
+from mobile.screens.mix.room import (
+    CLOSE_READS,
+    LEAST_WIDE,
+    close_figure,
+    inside,
+    keys_high,
+    low,
+    tight,
+)
 from mobile.screens.mix.verdict import Verdict, verdict
 from mobile.session.address import go
-from mobile.session.from_cans import from_can
+from mobile.session.from_cans import FromCan, from_can
 from mobile.session.known import Known
 from mobile.session.pots import READING
 from mobile.session.session import use_session
@@ -31,6 +40,7 @@ from mobile.session.weigh_out import scale_reads
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mishaps, places
+from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 
 SIGNS = {CAN: weigh_words.MINUS}
@@ -40,8 +50,8 @@ SIGNS = {CAN: weigh_words.MINUS}
 def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None) -> ft.Control:
     """Take a reading; what follows from it is said with each digit."""
     view, session, touch = use_view(), use_session(), use_touch(pot)
-    step_g = pot.plan.scale_step_g
-    should, sign = in_grams.scale(abs(target.reads_g), step_g), SIGNS.get(pot.plan.way, "")
+    should = in_grams.scale(abs(target.reads_g), pot.plan.scale_step_g)
+    sign = SIGNS.get(pot.plan.way, "")
     figures, press = use_typing(READING, (("reads", should),))
     text = figures.of("reads").text
     said = verdict(known, pot, target, text, view)
@@ -57,19 +67,16 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
         await session.drafts.flush()
         go(places.MIX, "weigh")
 
-    below = under(reading_of(target, said, one.paint.day, should), said, view)
-    figure = BigFigure(f"{sign}{text}", "g", inside(view), figure_most(view), True)
-    line = verdict_line(said, should if said.sign in {"up", "down"} else "")
-    paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
-    above = back_corner(which(pot, target), back, view)
-    rows = (
-        [lowered(figure), line, below, above, paint]
-        if large(view) or low(view)
-        else [above, paint, figure, line, below]
-    )
-    action = Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use")
+    reading = replace(reading_of(target, said, one.paint.day, should), sign=sign)
+    below = under(reading, said, view)
+    figure = BigFigure(f"{sign}{text}", "g", inside(view), close_figure(view, CLOSE_READS), True)
+    line = verdict_line(said, f"{sign}{should}" if said.sign in {"up", "down"} else "")
+    above = heads(pot, target, one, back, view)
+    rows = [*above, figure, line, below]
+    if (large(view) or low(view)) and not merged(view):
+        rows = [lowered(figure), line, below, *above]
     keypad = Keypad(
-        action,
+        Action(weigh_words.use(text), use if said.reads_g is not None else None, key="use"),
         lambda sign: press("reads", sign),
         inside(view),
         keys_high(view, text),
@@ -81,20 +88,33 @@ def ScaleReads(known: Known, pot: Pot, target: Target, *, key: str | None = None
 def under(reading: Reading, said: Verdict, view: View) -> ft.Control:
     """Draw a reading on its gauge; lead from one that can't be to what may have happened."""
     if said.sign != "warning":
-        gauge: ft.Control = OverGauge(
-            reading, weigh_words.gauge_said(reading.target, said.said), inside(view)
-        )
+        spoken = weigh_words.gauge_said(reading.target, said.said)
+        gauge: ft.Control = OverGauge(reading, spoken, inside(view))
         return gauge
     happened = (("scale", weigh_words.WENT_OFF), ("spilt", mishaps.SPILT))
     buttons: list[ft.Control] = [
-        outline_button(Action(said, partial(go, places.MIX, "weigh", at), key=f"to {at}"))
-        for at, said in happened
+        outline_button(Action(named, partial(go, places.MIX, "weigh", at), key=f"to {at}"))
+        for at, named in happened
     ]
     return ft.Row(buttons, spacing=t.GAP, wrap=True)
 
 
+def merged(view: View) -> bool:
+    """Tell whether part and can stand on one line: the keys need the room, and no word breaks."""
+    return tight(view) and view.width >= LEAST_WIDE
+
+
+def heads(pot: Pot, target: Target, one: FromCan, back: Do, view: View) -> list[ft.Control]:
+    """Say which part and which can; on one line where the keys need the room."""
+    if merged(view):
+        part = words.part_of(target.index + 1, len(pot.plan.portions))
+        return [back_corner(poured_from(one, part, t.HEADING), back, view)]
+    paint = poured_from(one, weigh_words.THE_SCALE_READS, name_size(view, t.FACT))
+    return [back_corner(which(pot, target), back, view), paint]
+
+
 def reading_of(target: Target, said: Verdict, color: str, should: str) -> Reading:
-    """Give what the gauge shows; of a can on the scale all is less than nothing, and drawn so."""
+    """Give what the gauge shows; of a can on the scale all is less than nothing."""
     low_g, high_g = sorted((abs(target.low_g), abs(target.high_g)))
     return Reading(abs(target.reads_g), low_g, high_g, said.reads_g, color, should)
 

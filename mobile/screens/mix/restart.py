@@ -1,17 +1,18 @@
 """The scale went off: put the cup back, type what it shows, carry on."""
 
+from functools import partial
+
 import flet as ft
 
 from mobile import theme as t
 from mobile.parts.boards import COLORS
 from mobile.parts.figure import BigFigure
 from mobile.parts.icons import icon
-from mobile.parts.keypad import Keypad
 from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import back_corner, large
-from mobile.screens.mix.mishap import which_mishap
-from mobile.screens.mix.room import figure_most, inside, keys_high
+from mobile.screens.mix.mishap import keys, which_mishap
+from mobile.screens.mix.room import inside, mishap_figure, tight
 from mobile.screens.mix.verdict import Verdict, concluded
 from mobile.session.address import go
 from mobile.session.known import Known
@@ -47,27 +48,30 @@ def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Contro
         go(places.MIX, "weigh")
 
     title = ft.Semantics(header=True, container=True, content=t.say(weigh_words.WENT_OFF, t.FACT))
-    figure = BigFigure(text, "g", inside(view), figure_most(view), True)
-    asked = [t.say(weigh_words.PUT_BACK, t.HEADING), figure, conclusion(said)]
+    figure = BigFigure(text, "g", inside(view), mishap_figure(view), True)
+    put_back = t.say(weigh_words.PUT_BACK, t.HEADING)
+    asked = [put_back, figure, conclusion(said)]
+    which = which_mishap("scale", view)
     rows: list[ft.Control] = [
         back_corner(title, back, view),
-        which_mishap("scale", view),
+        which,
         *(reversed(asked) if large(view) else asked),
     ]
-    if pot.started.cup_g is not None:  # else it would say to tare, and lose count
-        counted = pot.plan.offset_g - pot.strays_g > 0
-        line = words.cup_counted if counted else words.cup_line
-        rows.append(t.say(line(pot.started.cup_g), t.SMALL, t.SOFT))
+    if tight(view):
+        rows = [rows[0], figure, conclusion(said) if text else put_back, which]
+    rows += cup_known(pot)
     usable = said.reads_g is not None
     action = Action(weigh_words.CARRY_ON, carry_on if usable else None, key="use")
-    keypad = Keypad(
-        action,
-        lambda sign: press("reads", sign),
-        inside(view),
-        keys_high(view, text),
-        view.text_ratio,
-    )
-    return screen(rows, [keypad])
+    return screen(rows, [keys(action, partial(press, "reads"), text, view)])
+
+
+def cup_known(pot: Pot) -> list[ft.Control]:
+    """Say what is known of the cup; of one that is not it would say to tare, and lose count."""
+    if pot.started.cup_g is None:
+        return []
+    counted = pot.plan.offset_g - pot.strays_g > 0
+    line = words.cup_counted if counted else words.cup_line
+    return [t.say(line(pot.started.cup_g), t.SMALL, t.SOFT)]
 
 
 def conclusion(said: Verdict) -> ft.Control:

@@ -4,14 +4,17 @@ from dataclasses import replace
 from math import floor
 
 from mobile import theme as t
-from mobile.parts.bucket import CUP_HIGH, Cup
+from mobile.parts.bucket import Cup
 from mobile.parts.figure import LEAST, figure_size
 from mobile.parts.keypad import KEY
+from mobile.parts.measure import text_width
 from mobile.session.view import View
 
 LOCKED_LINE = 79.0  # under the screen while the places are locked
 TYPED_RATIO, BLOCK_RATIO, CUP_RATIO, CUP_LEAST = 0.158, 0.26, 0.25, 96.0
-SIDE_RATIO = 0.32
+ABOVE, PILLS, BESIDE_CAN = 12.0, 44.0, 70.0  # over a screen's first line; part n of m; can and gap
+CORNERS = 192.0  # *Leave*, *Scale went off* and the gaps beside what stands between them
+STACK_GROWS, ACTION_GROWS, LOCKED_GROWS = 22.0, 40.0, 41.0  # added at twice the text size
 CAN, FIGURE_RATIO, FOOT, CUP_EDGE = 64.0, 0.84, 19.0, 8.0
 VERDICT, GAUGE, GAUGE_ROWS = 44.0, 80.0, 6
 ANSWER_ROWS, ANSWER_CUP = 520.0, (56.0, 110.0)
@@ -19,7 +22,9 @@ KEYS_LEAST, KEYS_MOST = 4 * t.TARGET + 3 * t.GAP, 4 * 1.2 * KEY + 3 * t.GAP
 HEAD, PART = 64.0, 75.0
 PANE_MOST, BESIDE_FROM, CUP_WIDE = 752.0, 640.0, 330.0
 KEYS_LARGE = 330.0  # three rows of keys and the main button under them
-NARROW, NARROW_MORE = 380.0, 98.0
+NARROW, LEAST_WIDE, TIGHT = 380.0, 320.0, 760.0
+CLOSE_READS, CLOSE_MISHAP, MISHAP = 240.0, 237.0, 345.0  # their rows but the figure
+MISHAP_LEAST, BESIDE_BUTTON, START_LOW = 62.0, 92.0, 620.0
 
 
 def inside(view: View) -> float:
@@ -53,20 +58,19 @@ def block_high(view: View) -> float:
 
 
 def side_high(view: View) -> float:
-    """Find how high the thumb's button is on a phone on its side, with another under it."""
-    return max(t.MAIN, SIDE_RATIO * view.height)
+    """Find how high the thumb's button is on a phone on its side: what those over it leave."""
+    more = view.text_ratio - 1
+    count = 2 if view.text_ratio >= t.STACKED_FROM else 1
+    over = count * (t.BUTTON + STACK_GROWS * more + t.GAP) + ACTION_GROWS * min(more, 0.5)
+    return max(t.MAIN, view.height - LOCKED_LINE - LOCKED_GROWS * more - FOOT - over)
 
 
-def cup_drawn(view: View, reads: str) -> Cup:
-    """Find how high the cup may be: no more than a quarter, and what the rest leaves."""
-    if beside(view):
-        return Cup(CUP_HIGH, labels=True, width=CUP_WIDE)
-    figure = FIGURE_RATIO * figure_size(reads, "g", inside(view), t.READS)
-    rows = 12 + t.BUTTON + CAN + 2 * t.TARGET + 6 * t.GAP + figure
-    more = NARROW_MORE if view.width < NARROW else 0
-    left = view.height - LOCKED_LINE - FOOT - block_high(view) - rows - more - CUP_EDGE
-    high = max(CUP_LEAST, min(CUP_HIGH, CUP_RATIO * view.height, left))
-    return Cup(float(floor(high)), labels=True, width=inside(view))
+def one_line(part: str, view: View) -> bool:
+    """Tell whether part n of m has room between *Leave* and *Scale went off*."""
+    usual = view.text_ratio < t.STACKED_FROM
+    return t.sideways() or (
+        usual and CORNERS + text_width(part, t.FACT) * view.text_ratio <= inside(view)
+    )
 
 
 def answer_cup(view: View) -> Cup:
@@ -81,21 +85,63 @@ def figure_most(view: View) -> float:
     return max(LEAST, min(t.TYPED, TYPED_RATIO * view.height))
 
 
+def tight(view: View) -> bool:
+    """Tell whether a screen with a keypad is so low that its lines stand close."""
+    return view.text_ratio < t.STACKED_FROM and view.height < TIGHT * view.text_ratio
+
+
+def over_keys(view: View) -> float:
+    """Find what stands over the smallest keypad; on a phone on its side it stands beside."""
+    return view.height - LOCKED_LINE - (0 if t.sideways() else FOOT + KEYS_LEAST)
+
+
+def close_figure(view: View, rows: float, least: float = LEAST) -> float:
+    """Find how large a typed figure may be over a keypad whose other lines are so high."""
+    if not tight(view):
+        return figure_most(view)
+    left = (over_keys(view) - rows * view.text_ratio) / FIGURE_RATIO
+    return max(least, min(figure_most(view), left))
+
+
+def mishap_figure(view: View) -> float:
+    """Find how large the figure of a mishap may be: all that is said stands over the keys."""
+    return close_figure(view, CLOSE_MISHAP, MISHAP_LEAST)
+
+
+def crowded(view: View) -> bool:
+    """Tell whether a mishap's second button has room only beside its figure."""
+    return tight(view) and over_keys(view) < CLOSE_MISHAP + FIGURE_RATIO * MISHAP_LEAST
+
+
+def figure_first(view: View) -> bool:
+    """Tell whether the grams before a weigh-out come first, or the keypad would hide them."""
+    return low(view) or view.text_ratio >= t.STACKED_FROM or view.height < START_LOW
+
+
+def keys_beside(view: View, rows: float, foot: float = LOCKED_LINE) -> float:
+    """Find how high the keypad is, if the rows over it are so high; beside them it has it all."""
+    if view.text_ratio >= t.STACKED_FROM:
+        return KEYS_LARGE
+    left = view.height - foot - FOOT - (0 if t.sideways() else rows)
+    return max(KEYS_LEAST, min(KEYS_MOST, left))
+
+
 def keys_high(view: View, reads: str) -> float:
     """Find how high the keypad is: what the figure and the gauge leave."""
-    figure = FIGURE_RATIO * figure_size(reads or "0", "g", inside(view), figure_most(view))
-    rows = 12 + t.BUTTON + CAN + figure + VERDICT + GAUGE + GAUGE_ROWS * t.GAP
-    left = view.height - LOCKED_LINE - FOOT - rows
-    return (
-        KEYS_LARGE if view.text_ratio >= t.STACKED_FROM else max(KEYS_LEAST, min(KEYS_MOST, left))
-    )
+    most = close_figure(view, CLOSE_READS)
+    figure = FIGURE_RATIO * figure_size(reads or "0", "g", inside(view), most)
+    rows = ABOVE + t.BUTTON + CAN + VERDICT + GAUGE + GAUGE_ROWS * t.GAP
+    return keys_beside(view, figure + (CLOSE_READS if tight(view) else rows))
 
 
-def start_keys_high(view: View, parts_count: int) -> float:
-    """Find how high the keypad is before a weigh-out: what the figure and the parts leave."""
+def mishap_keys_high(view: View, reads: str) -> float:
+    """Find how high the keypad of a mishap is: what all that may be said leaves."""
+    figure = FIGURE_RATIO * figure_size(reads or "0", "g", inside(view), mishap_figure(view))
+    return keys_beside(view, figure + (CLOSE_MISHAP if tight(view) else MISHAP))
+
+
+def start_keys_high(view: View, parts_count: int, noted: float = 0.0) -> float:
+    """Find how high the keypad is before a weigh-out: what figure, parts and note leave."""
     figure = FIGURE_RATIO * t.CAN
     rows = HEAD + t.BUTTON + figure + t.TARGET + PART * parts_count + 5 * t.GAP
-    left = view.height - t.BAR - FOOT - rows
-    return (
-        KEYS_LARGE if view.text_ratio >= t.STACKED_FROM else max(KEYS_LEAST, min(KEYS_MOST, left))
-    )
+    return keys_beside(view, rows, t.BAR + noted)

@@ -15,7 +15,8 @@ from mobile.parts.tap import Action, grow
 from mobile.screens.mix.advice import Doing, Put, advice
 from mobile.screens.mix.at_scale import narrow, parted
 from mobile.screens.mix.contents import can_for_it
-from mobile.screens.mix.room import inside, low, start_keys_high
+from mobile.screens.mix.in_short import headed, in_short, short_high
+from mobile.screens.mix.room import inside, start_keys_high
 from mobile.screens.mix.start_form import Batch, batch_of, how
 from mobile.session.address import HOW, go
 from mobile.session.begin import start_pot
@@ -62,21 +63,22 @@ def Start(
             verb = start_pot(session, mix, newest.grams_g, newest.cup_g, like)
             await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
 
-    pot = under_way(known)
-    if pot:
+    if pot := under_way(known):
         return on_the_scale(top(mix, like, session, view), pot)
     figure = BigFigure(figures.of(asked).text, "g", inside(view), t.CAN, True)
     head = [top(mix, like, session, view), segmented(ASKED, asked, ask, view.text_ratio)]
+    short = in_short(known, mix, batch)
+    first, over = headed(head, figure, short, view)
     lines: list[ft.Control] = [
-        *([figure, *head] if low(view) else [*head, figure]),
+        *first,
         cup_and_how(batch, like or mix.id, bool(like)),
         *ready(batch, known.settings.scale_step_g, view),
         *advice(known, mix, batch, doing(session, mix, batch, partial(press.put, "grams")), view),
     ]
     weigh = Action(words.weigh_grams(grams), start if batch.can_do else None, key="weigh")
-    high = start_keys_high(view, len(mix.parts))
+    high = start_keys_high(view, len(mix.parts), short_high(short, view))
     keys = Keypad(weigh, lambda sign: press(asked, sign), inside(view), high, view.text_ratio)
-    return screen(lines, [keys])
+    return screen(lines, [*over, keys])
 
 
 def doing(session: Session, mix: Mix, batch: Batch, put: Put) -> Doing:
@@ -112,11 +114,10 @@ def top(mix: Mix, like: str, session: Session, view: View) -> ft.Control:
         await session.drafts.flush()
         go(places.MIX)
 
+    amount = Action(words.AMOUNT, lambda: go(places.MIX, mix.id, "amount"), key="amount")
     recipe = [
         outline_button(Action(words.RECIPE, lambda: go(places.MIX, mix.id), key="recipe")),
-        outline_button(
-            Action(words.AMOUNT, lambda: go(places.MIX, mix.id, "amount"), key="amount")
-        ),
+        outline_button(amount),
     ]
     buttons: list[ft.Control] = [
         *([] if like else recipe),

@@ -9,29 +9,16 @@ from core.mixing.plan import CAN, EACH, TOTAL
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import Target
 from mobile import theme as t
-from mobile.parts.bucket import Bucket
-from mobile.parts.buttons import main_button, outline_button, second_button
-from mobile.parts.figure import BigFigure
+from mobile.parts.buttons import main_button, second_button, stack_or_row
 from mobile.parts.page import screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action, grow
-from mobile.screens.mix.at_scale import (
-    corners,
-    large,
-    name_size,
-    narrow,
-    poured_from,
-    undo_words,
-)
+from mobile.screens.mix.at_scale import corners, large, narrow, undo_words, went_off
 from mobile.screens.mix.drawn import layers, reads_said
-from mobile.screens.mix.laid_out import laid_out
-from mobile.screens.mix.room import (
-    block_high,
-    cup_drawn,
-    figure_wide,
-    side_high,
-)
-from mobile.session.address import HOW, go
+from mobile.screens.mix.laid_out import Step, laid_out
+from mobile.screens.mix.room import block_high, side_high
+from mobile.screens.mix.step_room import Said
+from mobile.session.address import go
 from mobile.session.begin import said_stirred, stir_due
 from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
@@ -42,7 +29,7 @@ from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
 from mobile.session.weigh_out import on_the_mark, undo_last
 from mobile.store.pot import Pot
-from mobile.words import grams as in_grams
+from mobile.words import mix as words
 from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
@@ -62,7 +49,6 @@ def WeighStep(
     view, session, touch = use_view(), use_session(), use_touch(pot)
     one = from_can(known, Portion(target.paint, target.net_g), pot.can(target.paint))
     use_how(how(one, target, view) if how_up else None)
-    reads = reads_said(target.reads_g, pot)
 
     async def hit() -> None:
         await touch(lambda: on_the_mark(session, pot), None)
@@ -78,38 +64,27 @@ def WeighStep(
         offered = Action(undo_words(pot), undo, key="undo pour")
     elif stir_due(known, pot):
         offered = Action(weigh_words.ALL_STIRRED, stirred, key="stirred all")
-    cup = Bucket(layers(known, pot), weigh_words.cup_said(pot.in_cup_g), cup_drawn(view, reads))
-    facts: list[ft.Control] = [
-        poured_from(one, size=name_size(view, t.ZONE)),
-        should_read(pot),
-        BigFigure(reads, "g", figure_wide(view)),
-        band(pot, target, offered, view),
-    ]
-    rows = laid_out(corners(pot, target, view), facts, cup, view)
+    cup_said = weigh_words.cup_said(pot.in_cup_g)
+    shown = Step(said_of(pot, target, one, offered), one, layers(known, pot), cup_said, offered)
+    rows = laid_out(corners(pot, target, view), shown, view)
     mark = Action(weigh_words.ON_THE_MARK, hit, key="on the mark")
     return screen(rows, [thumb(mark, typed(known), view)])
 
 
-def should_read(pot: Pot) -> ft.Control:
-    """Say what the figure is; *How?* beside it."""
-    words_said = SAID[pot.plan.way]
-    why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
-    return ft.Row([grow(t.say(words_said, t.NAME, t.SOFT)), why], spacing=12)
-
-
-def band(pot: Pot, target: Target, offered: Action | None, view: View) -> ft.Control:
-    """Say the band, and offer what stands beside it."""
-    step_g = pot.plan.scale_step_g
+def said_of(pot: Pot, target: Target, one: FromCan, offered: Action | None) -> Said:
+    """Put a step in words."""
+    at, of, step_g = target.index + 1, len(pot.plan.portions), pot.plan.scale_step_g
     low, high = sorted((target.low_g, target.high_g), key=abs)
-    limits = weigh_words.band(reads_said(low, pot), reads_said(high, pot))
-    said: ft.Control = t.say(in_grams.unbroken(limits), t.FACT)
-    if pot.plan.way != TOTAL and target.net_g < least_part_g(step_g):
-        drops = t.say(weigh_words.SPURTS, t.SMALL, t.SOFT)
-        said = ft.Column([said, drops], spacing=2, tight=True)
-    button = [outline_button(offered)] if offered else []
-    if narrow(view):
-        return ft.Column([said, *button], spacing=t.GAP, tight=True)
-    return ft.Row([grow(said), *button], spacing=12)
+    drops = pot.plan.way != TOTAL and target.net_g < least_part_g(step_g)
+    return Said(
+        words.part_of(at, of),
+        reads_said(target.reads_g, pot),
+        one.paint.name,
+        SAID[pot.plan.way],
+        weigh_words.band(reads_said(low, pot), reads_said(high, pot)),
+        weigh_words.SPURTS if drops else "",
+        offered.words if offered else "",
+    )
 
 
 def thumb(mark: Action, reading: str, view: View) -> ft.Control:
@@ -118,7 +93,8 @@ def thumb(mark: Action, reading: str, view: View) -> ft.Control:
         weigh_words.SCALE_READS, lambda: go(places.MIX, "weigh", "reads"), reading, "reads"
     )
     if t.sideways():
-        stacked = [main_button(mark, t.ANSWER, side_high(view)), second_button(reads)]
+        upper = stack_or_row([second_button(reads), went_off()], view.text_ratio)
+        stacked = [upper, main_button(mark, t.ANSWER, side_high(view))]
         return ft.Column(stacked, spacing=t.GAP, tight=True, horizontal_alignment=STRETCH)
     if large(view):
         stacked = [second_button(reads), main_button(mark)]

@@ -9,9 +9,9 @@ from mobile.parts.icons import icon
 from mobile.parts.page import screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action, grow
+from mobile.screens.mix.answer_card import card
 from mobile.screens.mix.answers import Answer, holds, pours_said
 from mobile.screens.mix.at_scale import back_corner
-from mobile.screens.mix.over import card
 from mobile.session.address import HOW, go
 from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how

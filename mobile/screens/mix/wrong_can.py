@@ -12,7 +12,7 @@ from mobile.parts.page import screen
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.mishap import keys, reads_of, which_mishap
-from mobile.screens.mix.room import figure_most, inside
+from mobile.screens.mix.room import inside, mishap_figure, tight
 from mobile.session.address import go
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
@@ -51,11 +51,12 @@ def WrongCan(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control:
     ]
     if not paint:
         return screen(rows)
-    rows += [
-        t.say(words.READS_NOW, t.NAME),
-        BigFigure(text, "g", inside(view), figure_most(view), True),
-        t.say(said, t.NAME),
-    ]
+    figure = BigFigure(text, "g", inside(view), mishap_figure(view), True)
+    if tight(view):
+        title, which, chosen = rows
+        rows = [title, chosen, figure, t.say(said if text else words.READS_NOW, t.NAME), which]
+    else:
+        rows += [t.say(words.READS_NOW, t.NAME), figure, t.say(said, t.NAME)]
     action = Action(words.LOG, log if can_log else None, key="use")
     return screen(rows, [keys(action, partial(press, "reads"), text, view)])
 
