@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from core.cans.drying import Air, dried_off
 from core.cans.ledger import Balance, balance, doubt, gap, speak_above
@@ -68,6 +69,7 @@ def can_now(known: Known, can: Can) -> CanNow:
     return _now(known, can, (entry for entry in known.entries if _can_of(entry) == can.id))
 
 
+@lru_cache(maxsize=2)  # asked by every screen, and known is replaced whole
 def cans_now(known: Known) -> tuple[CanNow, ...]:
     """Give all cans that are still about: the emptiest first, the unknown last, by number."""
     entries: dict[str, list[object]] = {}

@@ -15,6 +15,7 @@ from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.phone import Box, Phone
 from tests.browser.site import Served
 from tests.browser.test_story import BACK_UP, LONG_S
+from tests.browser.test_wet_hands import at_the_mixes
 from tests.browser.test_whole_job import take_in
 
 pytestmark = pytest.mark.timeout(1200)
@@ -141,15 +142,6 @@ def a_day_later(phone: Phone, path: Path) -> None:
     phone.scroll_to("Pot 3", "button")
     phone.tap(phone.see("Pot 3").name, "button")
     phone.see("yesterday")
-
-
-def at_the_mixes(phone: Phone, site: Served) -> None:
-    """Open the app, the demo job in it, at its mixes."""
-    phone.open(site.address)
-    phone.see("Measure the first wall", LONG_S)
-    phone.tap("Look at the demo job", "button")
-    phone.see("Weigh next")
-    phone.tap("Mix", "button")
 
 
 def up_to_the_medium(phone: Phone) -> None:

@@ -14,13 +14,18 @@ pytestmark = pytest.mark.timeout(900)
 ONCE_A_DAY = 3  # the two cautions before the wipe-down, and the cans stirred
 
 
-def at_the_demo(phone: Phone, site: Served) -> None:
-    """Open the app, the demo job in it; take the mixes off that come before the three-part one."""
+def at_the_mixes(phone: Phone, site: Served) -> None:
+    """Open the app, the demo job in it, at its mixes."""
     phone.open(site.address)
     phone.see("Measure the first wall", LONG_S)
     phone.tap("Look at the demo job", "button")
     phone.see("Weigh next")
     phone.tap("Mix", "button")
+
+
+def at_the_demo(phone: Phone, site: Served) -> None:
+    """Open the demo job; take the mix off that comes before the three-part one."""
+    at_the_mixes(phone, site)
     phone.tap(phone.see("base, 3 coats").name, "button")
     phone.tap("Recipe", "button")
     phone.scroll_to("Take it off the list", "button")

@@ -17,12 +17,14 @@ from mobile.session.leftovers import Back, jars_of, keep_leftover, throw_away, w
 from mobile.session.mishaps import left_of, make_smaller, smaller
 from mobile.session.pots import all_pots, pot_by, under_way
 from mobile.session.session import Session
-from mobile.store.entries import LidOff
+from mobile.store.entries import CanWeighed, LidOff
 from mobile.store.pot import Pot
 from tests.session.ember import EMBER, RECORDS, STAMP
 from tests.session.shelf import Shelf
 
 STEP_G = 0.1
+CANS = "can7", "can8", "can12"
+FULL = tuple(CanWeighed(f"full {can}", *STAMP, can, 9100.0, 100.0, 9000.0) for can in CANS)
 AIR = LidOff("lid", *STAMP, "can7", 60.0, 0.085, 20.0, 0.5, 0.0)
 
 
@@ -31,7 +33,7 @@ class Basement:
 
     def __init__(self, seed: int) -> None:
         self.chance = random.Random(seed)
-        self.session = Session(Shelf(*RECORDS, AIR), "phone")
+        self.session = Session(Shelf(*RECORDS, *FULL, AIR), "phone")
         self.out_of_cans_g: dict[str, float] = {}
         self.tipped_g = self.on_walls_and_tools_g = self.dried_g = self.waste_g = 0.0
         self.in_vessels_g: dict[tuple[str, str], float] = {}  # by pot and cup, or jar
