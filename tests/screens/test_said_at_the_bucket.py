@@ -1,0 +1,148 @@
+"""What is said when a reading can't be, what an answer takes, and where it leads."""
+
+import asyncio
+from dataclasses import replace
+
+import pytest
+
+from core.mixing.over_pour import Make
+from mobile import clock
+from mobile.session import weigh_out
+from mobile.session.begin import start_pot, takes_g
+from mobile.session.how import how_of
+from mobile.session.pace import more_pours, pace_s, pours_again, tens_s
+from mobile.session.prices import prices_per_g
+from mobile.session.view import View
+from mobile.words import mishaps
+from mobile.words import mix as words
+from mobile.words import weigh_out as weigh_words
+from tests.screens.mix_place import at_orange, keys, now, on_mix
+from tests.screens.seen import has, tap
+from tests.screens.seen import words as said
+from tests.session import moth_cellar as job
+from tests.session.ember import EMBER, ember
+
+pytestmark = pytest.mark.usefixtures("no_haste")
+
+
+async def typed(at: str, reads: str) -> str:
+    """Type a reading on a screen of ember wing, 19.3 g in its 21.4 g cup; give what is said."""
+    session = ember()
+    await start_pot(session, EMBER, 232.0, 21.4)
+    await weigh_out.on_the_mark(session, now(session))
+    screen = on_mix(session, f"weigh/{at}")
+    await keys(screen, reads)
+    return " ".join(said(screen)).replace("\xa0", " ")
+
+
+@pytest.mark.parametrize(
+    ("reads", "meaning"),
+    [
+        ("15", "below the cup's own 21.4 g"),
+        ("30", "Cup and paint weigh 40.7 g"),
+        ("40.7", weigh_words.cup_and_log("19.3")),
+    ],
+)
+def test_after_the_scale_went_off_a_reading_is_held_to_the_cup(reads: str, meaning: str) -> None:
+    assert meaning in asyncio.run(typed("scale", reads))
+
+
+def test_a_cup_that_was_knocked_over_weighs_no_less_than_itself() -> None:
+    async def story() -> None:
+        session = ember()
+        await start_pot(session, EMBER, 232.0, 21.4)
+        await weigh_out.on_the_mark(session, now(session))
+        await weigh_out.scale_restarted(session, now(session), 40.7)
+        screen = on_mix(session, "weigh/spilt")
+        await keys(screen, "10")
+        assert "below the cup's own 21.4 g" in " ".join(said(screen)).replace("\xa0", " ")
+        assert words.cup_counted(21.4) in said(on_mix(session, "weigh/scale"))
+
+    asyncio.run(story())
+
+
+def test_a_reading_below_the_last_leads_to_what_may_have_happened() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh/reads")
+        assert not has(screen, "to spilt")
+        await keys(screen, "12")
+        await tap(screen, "to spilt")
+        assert screen.went[-1] == "/mix/weigh/spilt"
+
+    asyncio.run(story())
+
+
+def test_too_much_that_was_the_wrong_can_is_taken_back_and_asked_for() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        screen = on_mix(session, "weigh")
+        await tap(screen, "wrong can")
+        assert screen.went[-1] == "/mix/weigh/wrong"
+        assert not now(session).paint_g("FO")
+        assert mishaps.WHICH in said(screen)
+
+    asyncio.run(story())
+
+
+def test_a_share_that_sank_is_called_weaker() -> None:
+    assert weigh_words.stronger(0.98, "orange") == "Keep it, hardly weaker in orange"
+    assert weigh_words.stronger(1.06, "orange") == "Keep it, a touch stronger in orange"
+
+
+def test_an_answer_says_its_pours_and_how_long_they_took_here(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    async def story() -> None:
+        at_s = iter(range(0, 100_000, 20))  # each stamp 20 s after the last
+        monkeypatch.setattr(clock, "now_s", lambda: 1.9e9 + next(at_s))
+        session = ember()
+        assert pace_s(session.known) is None
+        await start_pot(session, EMBER, 232.0, None)
+        for _ in range(3):
+            await weigh_out.on_the_mark(session, now(session))
+        took_s = pace_s(session.known)
+        assert took_s is not None
+        assert took_s % 20 == 0
+        assert took_s >= 20
+        assert tens_s(2, took_s) == pytest.approx(2 * took_s)
+        pot = now(session)
+        assert pours_again(pot) == 3
+        made = Make(
+            1.1,
+            255.2,
+            tuple(replace(p, net_g=p.net_g * 0.1) for p in pot.plan.portions),
+            23.2,
+            None,
+            True,
+            (),
+        )
+        assert more_pours(pot, made) == 3
+
+    asyncio.run(story())
+
+
+def test_the_working_says_money_as_the_cards_do() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        await start_pot(session, job.mix(session.known, "ember wing"), 232.0, 21.4)
+        await weigh_out.on_the_mark(session, now(session))
+        await weigh_out.scale_reads(session, now(session), 81.9)
+        pot = now(session)
+        three = pot.answers(takes_g(session.known, pot), prices_per_g(session.known, pot))
+        steps = how_of("", "", three.working, View()).steps
+        values = {step.name: step.value for step in steps}
+        assert values["It costs more by"] == "0.47"  # over.make.extra_minor, in hundredths
+        assert values["It loses"] == "3.40"  # over.tip.lost_minor
+
+    asyncio.run(story())
+
+
+def test_a_pot_of_another_book_is_said_to_be_none() -> None:
+    async def story() -> None:
+        assert words.NO_POT in said(on_mix(ember(), "pots/no-such-pot"))
+
+    asyncio.run(story())
