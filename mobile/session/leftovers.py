@@ -11,8 +11,8 @@ from mobile import clock
 from mobile.session.cans import air_of
 from mobile.session.cup import cup_for, volume_l
 from mobile.session.cups import CUP_ACROSS_M, HAIR_G, cups_of
+from mobile.session.goes_over import last_air
 from mobile.session.known import Known
-from mobile.session.left import last_air
 from mobile.session.session import Session, Undo
 from mobile.store.entries import LeftoverKept, StoodOpen, ThrownAway, WeighedBack
 from mobile.store.pot import Pot

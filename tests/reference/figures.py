@@ -12,9 +12,9 @@ from mobile.session.begin import split
 from mobile.session.cans import can_now, reading_of
 from mobile.session.cups import for_people
 from mobile.session.from_cans import paint_of
+from mobile.session.goes_over import goes_over
 from mobile.session.hand_over import ahead
 from mobile.session.known import Known
-from mobile.session.left import goes_over
 from mobile.session.prices import prices_per_g
 from mobile.session.shopping import price_of_all, wanted
 from mobile.session.walls import area_of, job_area_m2

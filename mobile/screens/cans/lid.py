@@ -14,8 +14,8 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
 from mobile.session.forms import Edit, use_form
+from mobile.session.goes_over import across_of, last_air, lid_form, lid_off
 from mobile.session.known import Known
-from mobile.session.left import across_of, last_air, lid_form, lid_off
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.records import Can

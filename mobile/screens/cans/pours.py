@@ -13,8 +13,8 @@ from mobile.parts.tap import Action
 from mobile.screens.cans.drawn import name_of
 from mobile.session.address import LID, go
 from mobile.session.cans import can_now
+from mobile.session.goes_over import Happened, happened_to
 from mobile.session.known import Known
-from mobile.session.left import Happened, happened_to
 from mobile.session.times import when
 from mobile.session.view import View, use_view
 from mobile.store.entries import CanWeighed, LidOff
