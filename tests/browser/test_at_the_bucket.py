@@ -6,6 +6,7 @@ nothing beside the step hears a touch.
 
 import json
 import re
+from collections.abc import Callable
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -45,7 +46,7 @@ def test_the_scale_goes_off_half_is_made_the_next_day_and_a_label_opens_the_pot(
     at_the_mixes(phone, site)
     phone.cut()
     up_to_the_medium(phone)
-    the_scale_goes_off(phone, site)
+    the_scale_goes_off(phone, lambda: dies(phone, site))
     stirred(phone, "232.0 g, is done.")
     a_day_later(phone, tmp_path / "yesterday.json")
     half(phone)
@@ -62,7 +63,7 @@ def test_the_weigh_out_in_every_engine(each_phone: Phone, site: Served, tmp_path
     phone = each_phone
     at_the_mixes(phone, site)
     up_to_the_medium(phone)
-    the_scale_goes_off(phone, site)
+    the_scale_goes_off(phone, phone.reload)  # not every driver keeps its profile after a death
     stirred(phone, "232.0 g, is done.")
     half(phone)
     assert label_read(phone, tmp_path / "label.png").startswith(f"{site.address}#/mix/pots/")
@@ -138,9 +139,7 @@ def a_day_later(phone: Phone, path: Path) -> None:
     path.write_text(json.dumps(book), encoding="utf-8")
     take_in(phone, "Restore a backup it takes the place of everything here", path)
     phone.see("The backup is in place.")
-    phone.tap("Mix", "button")
-    phone.scroll_to("Pot 3", "button")
-    phone.tap(phone.see("Pot 3").name, "button")
+    phone.tap("Mix", "button")  # it stands at the pot, as it was left
     phone.see("yesterday")
 
 
@@ -161,16 +160,14 @@ def up_to_the_first(phone: Phone) -> None:
     phone.tap("Weigh 232 g", "button")
 
 
-def the_scale_goes_off(phone: Phone, site: Served) -> None:
-    """Put the cup back and type what it shows; then the phone dies, and stands at the same step."""
+def the_scale_goes_off(phone: Phone, begins_anew: Callable[[], None]) -> None:
+    """Put the cup back, type what it shows; the app begins anew, and stands at the same step."""
     phone.tap("Scale went off", "button")
     phone.keys("98.7")  # cup and paint: 21.4 + 77.3
     phone.see("Cup and log agree: 77.3 g in it.")
     phone.tap("Carry on", "button")
     phone.see("253.4 g")  # 232.0 and the cup, not tared any more
-    phone.kill()
-    phone.start()
-    phone.open(site.address)
+    begins_anew()
     phone.see("253.4 g", LONG_S)
     on_the_marks(phone, "253.4 g")
 
@@ -186,6 +183,13 @@ def label_read(phone: Phone, path: Path) -> str:
     phone.picture(path)
     [read] = zxing.read_barcodes(pictures.open(path).convert("L"))
     return str(read.text)
+
+
+def dies(phone: Phone, site: Served) -> None:
+    """Lose the battery, and start again."""
+    phone.kill()
+    phone.start()
+    phone.open(site.address)
 
 
 def half(phone: Phone) -> None:
