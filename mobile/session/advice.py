@@ -5,10 +5,9 @@ from math import ceil
 
 from core.errors import Refused
 from core.mixing.least import LetDown, batch_for_g, least_part_g, let_down
-from core.mixing.limit import Limit, limit
 from core.mixing.portions import Portion
 from mobile.session.begin import density_of
-from mobile.session.cans_hold import holds_g
+from mobile.session.cans_hold import limiting
 from mobile.session.known import Known
 from mobile.session.scale import error_g, part_suffers, room_g
 from mobile.store.records import Mix
@@ -42,11 +41,6 @@ def small_part(known: Known, portions: tuple[Portion, ...]) -> SmallPart | None:
     except Refused:
         return SmallPart(smallest.paint, smallest.net_g, least_g, batch_g)
     return SmallPart(smallest.paint, smallest.net_g, least_g, batch_g, carrier.paint, weaker)
-
-
-def limiting(known: Known, mix: Mix) -> Limit:
-    """Find how much of a mix its cans allow, and which paint says so: all cans of it together."""
-    return limit(mix.parts, tuple(holds_g(known, part.paint) for part in mix.parts))
 
 
 def allowed_g(known: Known, mix: Mix) -> float:

@@ -1,5 +1,6 @@
 """What the cans of a paint hold together: no pot is begun, and none made bigger, beyond it."""
 
+from core.mixing.limit import Limit, limit
 from core.mixing.portions import Portion
 from core.mixing.scale import band_g
 from mobile.session.cans import CanNow, cans_now
@@ -7,6 +8,7 @@ from mobile.session.from_cans import paint_of
 from mobile.session.jars import jar_of, left_g
 from mobile.session.known import Known
 from mobile.session.session import Declined
+from mobile.store.records import Mix
 from mobile.words import mix as words
 
 
@@ -15,6 +17,11 @@ def holds_g(known: Known, paint: str) -> float | None:
     if jar := jar_of(known, paint):
         return left_g(known, jar)
     return held_by(tuple(now for now in cans_now(known) if now.can.paint == paint))
+
+
+def limiting(known: Known, mix: Mix) -> Limit:
+    """Find how much of a mix its cans allow, and which paint says so: all cans of it together."""
+    return limit(mix.parts, tuple(holds_g(known, part.paint) for part in mix.parts))
 
 
 def held_by(cans: tuple[CanNow, ...]) -> float | None:

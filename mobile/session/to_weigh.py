@@ -2,14 +2,18 @@
 
 from dataclasses import dataclass
 from functools import lru_cache
+from math import floor
 
 from core.errors import Refused
 from core.mixing.loads import loads
 from mobile.session.amounts import Amount, amount_of, load_most_g
-from mobile.session.known import Known
+from mobile.session.cans_hold import limiting
+from mobile.session.known import Known, found
 from mobile.session.pots import pots, under_way
+from mobile.store.pot import Pot
 from mobile.store.records import Mix
 
+LEAST_G = 1.0  # with less in the cans there is no load; beginning one then says what is short
 DONE_RATIO = 0.01  # so little short is within what pouring by hand is off
 
 
@@ -52,8 +56,15 @@ def next_load(known: Known, mix: Mix) -> Load | None:
     left_g = amount.loads.batch_g - sum(made)
     if left_g <= DONE_RATIO * amount.loads.batch_g:
         return None
-    rest = loads(left_g, load_most_g(known, amount.blend.density_g_ml))
+    rest = loads(left_g, most_g(known, mix, amount))
     return Load(mix, rest.load_g, len(made) + 1, len(made) + rest.loads_count)
+
+
+def most_g(known: Known, mix: Mix, amount: Amount) -> float:
+    """Give the most for one load: what scale and bucket take, less where the cans hold less."""
+    room = load_most_g(known, amount.blend.density_g_ml)
+    allowed_g = limiting(known, mix).most_g
+    return room if allowed_g is None or allowed_g < LEAST_G else min(room, float(floor(allowed_g)))
 
 
 def to_weigh_next(known: Known) -> Load | None:
@@ -62,3 +73,10 @@ def to_weigh_next(known: Known) -> Load | None:
         return None
     waiting = (next_load(known, mix) for mix in known.job_mixes)
     return next((load for load in waiting if load), None)
+
+
+def in_loads(known: Known, pot: Pot) -> bool:
+    """Tell whether a pot is one load of several of its mix."""
+    mix = found(known.mixes, pot.started.mix)
+    amount = amount_or_none(known, mix) if mix else None
+    return bool(amount and amount.loads and amount.loads.loads_count > 1)

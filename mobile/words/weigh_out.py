@@ -36,6 +36,8 @@ CANS_HOLD, CANS_UNKNOWN = (
 
 SAID_ALL_IN = "All is in. Stir it."
 
+BOX = "This mix has several loads: box them, all into one bucket, and stir before you roll."
+
 # Done
 STIRRED = "Stirred, done"
 FRACTION, SUM = "definition of the mass fraction, ISO 80000-9", "conservation of mass"
@@ -84,6 +86,12 @@ def spoken(paint: str, can: int | None, reads: str, way: str) -> str:
     if way == "can":
         return f"{whence}. The can should read minus {reads} grams."
     return f"{whence}. The scale should read {reads} grams."
+
+
+def runs_out(number: int, others: tuple[int, ...]) -> str:
+    """Say that a can runs out in this pour, and which go on."""
+    rest = listed(tuple(f"can {other}" for other in others))
+    return f"Can {number} runs out in it: go on with {rest}."
 
 
 def band(low: str, high: str) -> str:

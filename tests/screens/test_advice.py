@@ -4,8 +4,9 @@ import asyncio
 
 import pytest
 
-from mobile.session.advice import limiting, small_part
+from mobile.session.advice import small_part
 from mobile.session.begin import split
+from mobile.session.cans_hold import limiting
 from mobile.session.scale import check_scale
 from mobile.words import advice as words
 from tests.screens.mix_place import keys, on_mix

@@ -9,7 +9,7 @@ from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
 from mobile.session import weigh_out
 from mobile.session.begin import like_pot, start_pot, takes_g
-from mobile.session.cans import can_now
+from mobile.session.cans import can_now, cans_now
 from mobile.session.cans_hold import holds_g, taken_from
 from mobile.session.jars import in_paints, with_jar
 from mobile.session.leftovers import Back, keep_leftover
@@ -17,8 +17,10 @@ from mobile.session.mishaps import hide_stray, saved, wrong_can
 from mobile.session.pot_again import add_to_pot, correct_pot
 from mobile.session.pots import pots
 from mobile.session.session import Declined
+from mobile.session.to_weigh import next_load
 from mobile.store.entries import CanWeighed
 from mobile.store.records import Can
+from mobile.words import weigh_out as weigh_words
 from tests.screens.done_pot import again, ember_done, poured
 from tests.screens.mix_place import keys, now
 from tests.screens.seen import OnPlace, find, has, tap
@@ -144,5 +146,43 @@ def test_what_a_cup_takes_counts_what_the_cans_still_hold() -> None:
         await start_pot(session, replace(EMBER, planned_g=None), 600.0, None)
         assert takes_g(session.known, now(session)) == pytest.approx(804.4)  # 201.1 × 12 ÷ 3
         assert has(OnPlace(session, MixPlace, "/mix/weigh"), "on the mark")
+
+    asyncio.run(story())
+
+
+def test_a_step_says_which_can_goes_on_and_a_base_in_loads_is_boxed() -> None:
+    async def story() -> None:
+        session = ember(CAN_9, SECOND)
+        await start_pot(session, replace(EMBER, planned_g=None), 840.0, None)
+        await weigh_out.on_the_mark(session, now(session))
+        step = " ".join(said(OnPlace(session, MixPlace, "/mix/weigh"))).replace("\xa0", " ")
+        assert "Can 7 runs out in it: go on with can 9." in step
+        cellar = await job.at_moth_cellar()
+        base = job.mix(cellar.known, "base")
+        load = next_load(cellar.known, base)
+        assert load
+        assert (load.number, load.of, load.load_g) == (1, 2, 4484.0)  # base.load_g
+        await start_pot(cellar, base, load.load_g, None)
+        while now(cellar).target:
+            await weigh_out.on_the_mark(cellar, now(cellar))
+        assert weigh_words.BOX in said(OnPlace(cellar, MixPlace, "/mix/weigh"))
+        assert all((one.balance.should_be_g or 0.0) >= 0.0 for one in cans_now(cellar.known))
+
+    asyncio.run(story())
+
+
+def test_a_load_is_no_more_than_the_cans_hold() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        base = job.mix(session.known, "base")
+        small = next(one for one in cans_now(session.known) if one.can.number == 6)
+        fewer = [one for one in cans_now(session.known) if one.can.paint == small.can.paint]
+        for one in fewer:
+            if one.can.id != small.can.id:
+                await session.keep(replace(one.can, gone=True))
+        load = next_load(session.known, base)
+        assert load
+        # 655 g of aubergine ÷ 0.38 is 1723 g: the fewest loads alike that are no more, of 8968 g
+        assert (load.of, load.load_g) == (6, 1495.0)
 
     asyncio.run(story())

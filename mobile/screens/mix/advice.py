@@ -12,7 +12,8 @@ from mobile import theme as t
 from mobile.parts.buttons import outline_button
 from mobile.parts.tap import Action
 from mobile.screens.mix.start_form import Batch
-from mobile.session.advice import SmallPart, allowed_g, limiting, off_g, small_part, spoilt
+from mobile.session.advice import SmallPart, allowed_g, off_g, small_part, spoilt
+from mobile.session.cans_hold import limiting
 from mobile.session.from_cans import paint_of
 from mobile.session.jars import jars_for, left_g
 from mobile.session.known import Known

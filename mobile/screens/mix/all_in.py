@@ -15,6 +15,7 @@ from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session
+from mobile.session.to_weigh import in_loads
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
 from mobile.session.weigh_out import stirred, undo_last
@@ -47,6 +48,7 @@ def AllIn(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft
     rows: list[ft.Control] = [
         parted([leave, back], ft.Container()),
         cup_label(known, pot, view),
+        *([t.say(weigh_words.BOX, t.SMALL)] if in_loads(known, pot) else []),
         list_of(parts, pot.plan.scale_step_g, view, True),
         ft.Row([outline_button(why)]),
     ]

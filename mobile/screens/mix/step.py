@@ -82,9 +82,16 @@ def said_of(pot: Pot, target: Target, one: FromCan, offered: Action | None) -> S
         one.paint.name,
         SAID[pot.plan.way],
         weigh_words.band(reads_said(low, pot), reads_said(high, pot)),
-        weigh_words.SPURTS if drops else "",
+        " ".join(filter(None, (next_can(one), weigh_words.SPURTS if drops else ""))),
         offered.words if offered else "",
     )
+
+
+def next_can(one: FromCan) -> str:
+    """Say which can goes on where this pour empties its own."""
+    if not one.runs_out or one.number is None:
+        return ""
+    return weigh_words.runs_out(one.number, tuple(now.can.number for now in one.others))
 
 
 def thumb(mark: Action, reading: str, view: View) -> ft.Control:
