@@ -65,7 +65,7 @@ def Recipe(known: Known, mix: Mix | None, how_up: bool, *, key: str | None = Non
 
     async def back() -> None:
         await session.drafts.flush()
-        go(places.MIX)
+        go(places.MIX, *([mix.id, "weigh"] if mix else []))
 
     def toggle(at: int) -> None:
         look(-1 if looking == at else at)
