@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from mobile.session.weigh_out import BOUNCE_S
+from tests.browser.chromium import Chromium
 from tests.browser.phone import Box, Phone
 from tests.browser.site import Served
 from tests.browser.test_story import BACK_UP, LONG_S
@@ -52,6 +53,7 @@ def test_the_scale_goes_off_half_is_made_the_next_day_and_a_label_opens_the_pot(
     half(phone)
     says = label_read(phone, tmp_path / "label.png")
     assert says.startswith(f"{site.address}#/mix/pots/")
+    assert printed(phone, tmp_path / "paper.png") == says
     phone.open(says)
     phone.reload()
     phone.see("116.0 g", LONG_S)
@@ -172,17 +174,32 @@ def the_scale_goes_off(phone: Phone, begins_anew: Callable[[], None]) -> None:
     on_the_marks(phone, "253.4 g")
 
 
-def label_read(phone: Phone, path: Path) -> str:
-    """Show the pot's label, and read its code by an independent decoder from a screenshot."""
+def code_in(path: Path) -> str:
+    """Read the one code of a picture by an independent decoder."""
     zxing = pytest.importorskip("zxingcpp")
     pictures = pytest.importorskip("PIL.Image")
-    label = "Labels"
-    phone.scroll_to(label, "button")
-    phone.tap(label, "button")
-    phone.see("Save as a picture")
-    phone.picture(path)
     [read] = zxing.read_barcodes(pictures.open(path).convert("L"))
     return str(read.text)
+
+
+def printed(phone: Phone, path: Path) -> str:
+    """Print the label, as far as the paper; read the code off it."""
+    phone.engine.ask("() => { globalThis.print = () => { globalThis.onPaper = 1; }; return 0; }")
+    phone.tap("Print it", "button")
+    phone.wait(lambda: phone.engine.ask("() => globalThis.onPaper"), None, lambda: "not printed")
+    assert isinstance(phone.engine, Chromium)
+    phone.engine.page.emulate_media(media="print")
+    phone.picture(path)
+    phone.engine.page.emulate_media(media="screen")
+    return code_in(path)
+
+
+def label_read(phone: Phone, path: Path) -> str:
+    """Show the pot's label, and read its code from a screenshot."""
+    phone.tap("Labels", "button")
+    phone.see("Save as a picture")
+    phone.picture(path)
+    return code_in(path)
 
 
 def dies(phone: Phone, site: Served) -> None:
