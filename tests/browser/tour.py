@@ -180,7 +180,7 @@ class Walk:
         """See what else goes wrong at the scale."""
         self.to("mix/weigh/wrong", "Which paint went in?")
         yield "wrong can"
-        self.tap("standard white", "What does the scale read now?")
+        self.tap("can 11, standard white", "What does the scale read now?")
         yield "wrong can read"
         self.to("mix/weigh/spilt", "Pour it again")
         yield "knocked over"
@@ -207,8 +207,19 @@ class Walk:
         for at, says in OF_A_POT:
             self.to(f"{pot}/{at}", says)
             yield f"pot {at}"
+        yield from self.in_cups(pot)
         self.to("mix", "Pots")
         yield "mixes and pots"
+
+    def in_cups(self, pot: str) -> Iterator[str]:
+        """Split a pot into cups; ask what is left in them, and where it went."""
+        self.to(f"{pot}/cups", "Cup b")
+        self.tap("Split into cups", "What is left")
+        yield "pot in cups"
+        self.to(f"{pot}/left", "Left in cup a")
+        yield "left in cups"
+        self.how(f"{pot}/went")
+        yield "where it went how"
 
     def coats(self) -> Iterator[str]:
         """Finish coats: ready, too late, drying; how a wait comes about."""
@@ -264,6 +275,7 @@ OF_A_POT = (
     ("correct", "Nothing asked yet"),
     ("cups", "Cup b"),
     ("left", "Into a jar"),
+    ("went", "On walls, wet as laid"),
     ("label", "Save as a picture"),
 )
 JOB = (
