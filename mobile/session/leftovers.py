@@ -20,6 +20,7 @@ from mobile.words import cups as words
 
 MONTHS_COUNT = 1, 120
 COLDEST_C = -60.0, 60.0
+FREEZES_C = 0.0  # water; paint a little below, its label says
 S_PER_MONTH = 30.44 * 86400  # a mean month: a use-by is no appointment
 S_PER_H = 3600.0
 USUAL_AIR = Air(23.0, 0.5)  # conditioning of paints, ISO 3270, from memory
@@ -136,6 +137,15 @@ def next_jar(known: Known) -> int:
 def jars_of(known: Known, pot: Pot) -> tuple[LeftoverKept, ...]:
     """Give the jars of a pot."""
     return tuple(jar for jar in known.of(LeftoverKept) if jar.pot == pot.id)
+
+
+def doubt_of(jar: LeftoverKept) -> str:
+    """Say what speaks against a jar: its use-by is past, or it may have frozen; "" if nothing."""
+    if jar.use_by_day and clock.days_from_now(jar.use_by_day) < 0:
+        return words.PAST
+    if jar.coldest_c is not None and jar.coldest_c <= FREEZES_C:
+        return words.FROZEN
+    return ""
 
 
 def air_now(known: Known) -> Air:

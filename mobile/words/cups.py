@@ -23,6 +23,7 @@ USE_BY, COLDEST = "Use within, months", "Coldest night where it stands"
 COVER = "It thickens the glaze: cover it between coats."
 FROST = "Water-borne paint that froze is spoilt: its label says how cold it may stand."
 BY_AREA = "By the square metres of the walls and zones that it goes on, if they are several."
+PAST, FROZEN = "past its use-by", "it may have frozen"
 EMPTY = "Nothing is left in it."
 
 

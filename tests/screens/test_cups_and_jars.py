@@ -1,6 +1,7 @@
 """A pot split into cups, weighed back, kept in jars that are paints."""
 
 import asyncio
+from dataclasses import replace
 
 import pytest
 
@@ -213,5 +214,28 @@ def test_what_is_thrown_away_is_waste_and_comes_back_by_undo() -> None:
         await session.undo()
         assert not where_it_went(session.known, again(session, pot)).waste_g
         assert again(session, pot).left_g == pytest.approx(232.0)
+
+    asyncio.run(story())
+
+
+@pytest.mark.parametrize(
+    ("jar", "doubt"),
+    [
+        (("2001-01-01", None), "past its use-by"),
+        (("", -4.0), "it may have frozen"),
+        (("", 4.0), ""),
+    ],
+)
+def test_a_jar_that_is_old_or_froze_says_so(jar: tuple[str, float | None], doubt: str) -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        kept = await keep_leftover(session, pot, Back((("", 60.0),)), None, jar[1])
+        await session.keep(replace(kept, use_by_day=jar[0]))
+        ember = job.mix(session.known, "ember wing")
+        for at in (f"/mix/pots/{pot.id}", "/mix", f"/mix/{ember.id}/weigh"):
+            screen = OnPlace(session, MixPlace, at)
+            if at.endswith("weigh"):
+                await keys(screen, "232")
+            assert (doubt in said(screen)) is bool(doubt)
 
     asyncio.run(story())

@@ -17,6 +17,7 @@ from mobile.session.cans_hold import limiting
 from mobile.session.from_cans import paint_of
 from mobile.session.jars import jars_for, left_g
 from mobile.session.known import Known
+from mobile.session.leftovers import doubt_of
 from mobile.session.view import View
 from mobile.store.entries import LeftoverKept
 from mobile.store.records import Mix
@@ -68,7 +69,9 @@ def can_lines(known: Known, mix: Mix, batch_g: float, put: Put, view: View) -> l
 def jar_line(known: Known, jar: LeftoverKept, use: Use) -> ft.Control:
     """Offer a jar of this colour."""
     said = words.use_jar(jar.number, in_grams.grams(left_g(known, jar)))
-    return ft.Row([outline_button(Action(said, partial(use, jar), key=f"jar {jar.number}"))])
+    button = outline_button(Action(said, partial(use, jar), key=f"jar {jar.number}"))
+    doubt = [t.say(doubt_of(jar), t.SMALL, t.CAUTION)] if doubt_of(jar) else []
+    return ft.Row([button, *doubt], spacing=t.GAP, wrap=True)
 
 
 def small_lines(

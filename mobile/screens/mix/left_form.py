@@ -7,13 +7,12 @@ from core.errors import Refused
 from mobile.parts.fields import Field
 from mobile.session.cups import HAIR_G, Cup
 from mobile.session.forms import Edit
-from mobile.session.leftovers import COLDEST_C, MONTHS_COUNT, Back
+from mobile.session.leftovers import COLDEST_C, FREEZES_C, MONTHS_COUNT, Back
 from mobile.session.view import View
 from mobile.store.pot import Pot
 from mobile.words import cups as words
 
 OFF, MONTHS = "off", "months"
-FREEZES_C = 0.0  # water; paint a little below, its label says
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,12 +4,12 @@ from functools import partial
 
 import flet as ft
 
-from mobile.parts.boards import Row, row, rows
+from mobile.parts.boards import Row, State, row, rows
 from mobile.session.address import go
 from mobile.session.cups import Cup, cups_of
 from mobile.session.jars import left_g
 from mobile.session.known import Known
-from mobile.session.leftovers import jars_of
+from mobile.session.leftovers import doubt_of, jars_of
 from mobile.session.view import View
 from mobile.store.entries import LeftoverKept
 from mobile.store.pot import Pot
@@ -38,7 +38,10 @@ def jar_line(known: Known, jar: LeftoverKept, mix: str, view: View) -> ft.Contro
     coldest = "" if jar.coldest_c is None else view.show("coldest_c", jar.coldest_c)
     keeps = words.jar_small(jar.use_by_day, coldest)
     small = f"{mix}, {keeps}" if mix else keeps
-    said = Row(words.jar(jar.number), small, in_grams.grams(left_g(known, jar)))
+    doubt = doubt_of(jar)
+    state: State = "caution" if doubt else ""
+    grams = in_grams.grams(left_g(known, jar))
+    said = Row(words.jar(jar.number), small, grams, doubt, state)
     return row(said, partial(to_label, jar.pot, jar.id), text_ratio=view.text_ratio)
 
 
