@@ -161,7 +161,7 @@ def frame(seen: Seen, here: tuple[str, ...], pot: Pot | None, pad: bool, view: V
     bar = ft.Container(
         PlaceBar(places, here, view.width, view.text_ratio), visible=not wide and pot is None
     )
-    title = words.on_the_scale(pot.started.name, whole(pot.comes_to_g)) if pot else ""
+    title = words.on_the_scale(pot.started.name, whole(pot.shown_g)) if pot else ""
     locked = ft.Container(LockedLine(title, words.LOCKED), visible=pot is not None)
     told = ToldLine(pad or pot is not None, t.large() and not t.sideways(), key="told")
     middle = ft.Row(kept, spacing=0, expand=True, vertical_alignment=STRETCH)

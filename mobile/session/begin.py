@@ -155,11 +155,21 @@ async def said_stirred(session: Session, pot: Pot) -> None:
     await session.keep(CautionRead(*session.stamp(), pot.started.job, STIR, day))
 
 
-def takes_g(known: Known, pot: Pot) -> float:
-    """Find how much paint cup, bucket, scale and cans allow for a pot, strays counted."""
+def room_for_g(known: Known, pot: Pot) -> float:
+    """Find how much paint cup, bucket and scale take for a pot, strays counted."""
     parts = tuple(Part(one.paint, one.net_g) for one in pot.plan.portions)
     cup_g = max(pot.started.cup_g or 0.0, pot.plan.offset_g - pot.strays_g)
-    room = room_g(known, density_of(known, parts), cup_g)
-    has_g = tuple(holds_g(known, part.paint) for part in parts)
+    return room_g(known, density_of(known, parts), cup_g)
+
+
+def takes_g(known: Known, pot: Pot) -> float:
+    """Find how much paint cup, bucket, scale and cans allow for a pot, strays counted."""
+    room = room_for_g(known, pot)
+    has_g = tuple(holds_g(known, part.paint) for part in pot.plan.portions)
     most_g = most_in_cup_g(pot.plan, pot.poured, has_g, pot.kept)
     return room if most_g is None else min(room, most_g + pot.strays_g)
+
+
+def can_keep(known: Known, pot: Pot) -> bool:
+    """Tell whether cup, bucket and scale take a pot as it comes out if what is over stays."""
+    return pot.comes_to_g <= room_for_g(known, pot)

@@ -63,7 +63,9 @@ def _back(session: Session, pot: Pot, back: Back) -> tuple[WeighedBack | StoodOp
     weighed = (WeighedBack(*session.stamp(), pot.id, cup, net_g) for cup, net_g in back.left)
     if not back.open_s:
         return tuple(weighed)
-    return (*weighed, *(_stood_open(session, pot, cup, back.open_s) for cup, _ in back.left))
+    held_g = {cup.id: cup.now_g for cup in cups_of(session.known, pot)} | {"": pot.left_g}
+    full = (cup for cup, _ in back.left if held_g.get(cup, 0.0) > HAIR_G)
+    return (*weighed, *(_stood_open(session, pot, cup, back.open_s) for cup in full))
 
 
 def _stood_open(session: Session, pot: Pot, cup: str, open_s: float) -> StoodOpen:

@@ -5,7 +5,7 @@ import re
 from core.errors import Refused
 from mobile.session.view import View
 
-SHARE = re.compile(r"^(?P<name>.*?)\s+(?P<share>[\d.,]+)$")
+SHARE = re.compile(r"^(?P<name>.*?)\s+(?P<share>[-−+]?[\d.,]+)$")
 
 
 def people_of(text: str, view: View) -> tuple[tuple[str, float], ...]:
@@ -23,5 +23,5 @@ def _one(said: str, view: View) -> tuple[str, float]:
         return said, 1.0
     share = view.read("share_count", found["share"])
     if share <= 0:
-        raise Refused("share_count", found["share"], 0.0, float("inf"))
+        raise Refused("share_of_one", said, 0.0, float("inf"))
     return found["name"], share

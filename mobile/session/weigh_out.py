@@ -4,11 +4,12 @@ from dataclasses import replace
 
 from core.errors import Refused, require
 from core.mixing.over_pour import Make
-from core.mixing.plan import CAN, Pour
+from core.mixing.plan import CAN, EACH, Pour
 from core.mixing.restart import Restart, offset_after_restart
 from core.mixing.weigh_out import poured_g
 from core.units import typed
 from mobile import clock
+from mobile.session.begin import room_for_g
 from mobile.session.cans_hold import lacking, taken_from
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART, next_number, tipped_before
@@ -61,8 +62,16 @@ def net_of(known: Known, pot: Pot, reads_g: float) -> float:
 
     A can on the scale reads less than nothing: its sign goes without saying.
     """
-    require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
+    require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g - unseen_g(pot))
     return poured_g(pot.plan, pot.poured, -reads_g if pot.plan.way == CAN else reads_g)
+
+
+def unseen_g(pot: Pot) -> float:
+    """Give what stands on the scale and is in no reading: what was tared away."""
+    cup_g = pot.started.cup_g or 0.0
+    if pot.plan.way == EACH:
+        return cup_g + pot.in_cup_g
+    return 0.0 if pot.plan.way == CAN else max(0.0, cup_g - pot.plan.offset_g + pot.strays_g)
 
 
 async def scale_reads(session: Session, pot: Pot, reads_g: float) -> None:
@@ -86,7 +95,9 @@ async def make_more(session: Session, pot: Pot, make: Make) -> None:
 
 
 async def keep_over(session: Session, pot: Pot, paint: str) -> None:
-    """Answer an over-pour by leaving it."""
+    """Answer an over-pour, or a stray, by leaving it; cup and scale must take what comes to it."""
+    if pot.comes_to_g > room_for_g(session.known, pot):
+        raise Declined(weigh_words.TOO_HEAVY)
     entry = KeptOver(*session.stamp(), pot.id, paint)
     await session.keep(entry)
     session.tell(weigh_words.KEPT_OVER, Undo(entries=(entry.id,)))

@@ -57,6 +57,7 @@ class Pot:
     drawn_g: float = 0.0  # what went out of it: into cups and jars, onto walls, to waste
     fates: tuple[str, ...] = ()  # a "spill", "more" of it, a "correction"
     used_g: float = 0.0  # what had gone out of it before it was added to
+    spilt_g: float = 0.0  # what went over
 
     @property
     def id(self) -> str:
@@ -77,6 +78,11 @@ class Pot:
     def made_g(self) -> float:
         """All that was ever made of it: what had gone out before it was added to counts too."""
         return self.in_cup_g + self.used_g
+
+    @property
+    def poured_g(self) -> float:
+        """All that was ever poured into it, what went over too."""
+        return self.made_g + self.spilt_g
 
     @property
     def left_g(self) -> float:
@@ -120,6 +126,11 @@ class Pot:
         factor_ratio = self.plan.factor_ratio
         each = (max(p.net_g * factor_ratio, self.paint_g(p.paint)) for p in self.plan.portions)
         return sum(each) + self.strays_g
+
+    @property
+    def shown_g(self) -> float:
+        """What a bar says it will be: the batch, until an over-pour has its answer."""
+        return self.batch_g if self.over else self.comes_to_g
 
     @property
     def put_back(self) -> str:
@@ -216,7 +227,9 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
 
 
 def _spilt(pot: Pot, entry: Spilt) -> Pot:
-    return replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL))
+    lost_g = max(0.0, pot.in_cup_g - entry.left_g)
+    spilt_g = pot.spilt_g + lost_g
+    return replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL), spilt_g=spilt_g)
 
 
 def _drawn(pot: Pot, entry: CupFilled) -> Pot:

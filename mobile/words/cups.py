@@ -17,12 +17,14 @@ CUP_OPEN, AN_HOUR = "An open cup", "80 mm across, for an hour"
 WENT = "Where it went"
 ALL_THERE = "Weigh back what is left, and it is known what went on walls."
 ON_WALLS, IN_TOOLS, DRIED = "On walls, wet as laid", "In tools and cups", "Dried off"
+POURED, OVER = "Poured", "Knocked over"
 IN_CUPS, IN_JARS, WASTE = "In its cups", "In its jars", "To waste"
 USUAL, HALF = "as they usually keep", "half of what can have"
 USE_BY, COLDEST = "Use within, months", "Coldest night where it stands"
 COVER = "It thickens the glaze: cover it between coats."
 FROST = "Water-borne paint that froze is spoilt: its label says how cold it may stand."
-BY_AREA = "By the square metres of the walls and zones that it goes on, if they are several."
+BY_AREA = "By the square metres of the walls and zones that it goes on."
+ALONE = "It goes on one wall or zone only, or on none yet: there is nothing to split it over."
 PAST, FROZEN = "past its use-by", "it may have frozen"
 EMPTY = "Nothing is left in it."
 
@@ -57,9 +59,14 @@ def in_jar(number: int, net_g: float) -> str:
     return f"{grams(net_g)} are in jar {number}. Write the number on its lid."
 
 
-def left_of(left: str) -> str:
-    """Say what is left of a pot."""
-    return f"{left} left"
+def left_of(left: str, in_cups: bool) -> str:
+    """Say what is left of a pot, and that its cups have it."""
+    return f"{left} left in cups" if in_cups else f"{left} left"
+
+
+def left_now(left_g: float, cups: bool) -> str:
+    """Say what should be left."""
+    return f"{grams(left_g)} in it{' and its cups' if cups else ''} now"
 
 
 def of_all(in_all: str) -> str:

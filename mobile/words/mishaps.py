@@ -60,7 +60,7 @@ def hide(batch: str) -> str:
 
 def stays(share: str, paint: str) -> str:
     """Say what keeping it means."""
-    return f"{share} of it stays {paint}"
+    return f"Keep it, {share} of it is {paint}"
 
 
 def over(much: str, paint: str) -> str:

@@ -23,6 +23,7 @@ SENTENCES = {
     "limit_from": "Is the limit counted from its end or its start? The label says.",
     "number_taken": "Another can has that number. Paint a different one on the lid.",
     "name": "Give it a name.",
+    "share_of_one": "{}: a share is more than nothing.",
     "can_number": "A whole number from 1 to 9999, as on the lid.",
     "day": looks.LIKE,
     "lamp": looks.LIKE,

@@ -8,6 +8,7 @@ from mobile.words.grams import first_up, grams, listed, money
 
 # At the scale
 LEAVE, WENT_OFF, ON_THE_MARK, SCALE_READS = "Leave", "Scale went off", "On the mark", "Scale reads"
+WITH_CUP = "cup and all, the scale should read"
 TARED = "tared to zero: it should read"
 CAN_TARED = "the can on the scale, tared: it should read"
 MINUS = "\u2212"
@@ -117,6 +118,11 @@ def undo_pour(net_g: float) -> str:
 def over(much: str) -> str:
     """Say how much is too much."""
     return f"{much} g over"
+
+
+def more_than_cans(has: str) -> str:
+    """Ask whether a reading is right that is more than there was."""
+    return f"More than its cans hold, {has}. Read again."
 
 
 def short(much: str) -> str:

@@ -8,6 +8,7 @@ from core.mixing.pot import contents
 from core.mixing.scale import shown_g
 from mobile.parts.bucket import Layer
 from mobile.screens.mix.drawn import in_cup
+from mobile.session.begin import can_keep
 from mobile.session.cup import volume_l
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
@@ -88,6 +89,8 @@ def keep_answer(known: Known, pot: Pot, three: Answers, view: View) -> Answer:
     total = in_grams.scale(keep.total_g, pot.plan.scale_step_g)
     now = view.show("share_ratio", keep.share_ratio)
     more = weigh_words.shares(now, view.show("share_ratio", keep.planned_ratio), name)
+    if not can_keep(known, pot):
+        more = weigh_words.TOO_HEAVY
     cup = filled(pot, pot.missing)
     return Answer("keep", stronger, weigh_words.no_loss(total), more, in_cup(known, cup, room))
 

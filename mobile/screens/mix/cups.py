@@ -74,7 +74,7 @@ def Cups(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft.
         header(words.CUPS, pot_words.left(pot.left_g), outline_button(back, "back")),
         segmented(words.HOW, form.how, partial(typed, "how"), view.text_ratio, "how"),
     ]
-    lines += asked(form, typed, view)
+    lines += asked(form, typed, bool(cups), view)
     first = len(cups_of(known, pot))
     if cups:
         lines.append(rows([line(first + at, one, pot) for at, one in enumerate(cups)]))
@@ -84,7 +84,9 @@ def Cups(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft.
     return screen(lines, [main_button(Action(words.CUPS, fill if cups else None, key="fill"))])
 
 
-def asked(form: CupsForm, typed: Callable[[str, str], None], view: View) -> list[ft.Control]:
+def asked(
+    form: CupsForm, typed: Callable[[str, str], None], several: bool, view: View
+) -> list[ft.Control]:
     """Ask how many cups, or whose; walls and zones are known."""
     if form.how == EVEN:
         wrong = view.error("cups_count", form.count, CUPS_COUNT) or not_whole(form, view)
@@ -92,7 +94,7 @@ def asked(form: CupsForm, typed: Callable[[str, str], None], view: View) -> list
     if form.how == PEOPLE:
         whose = Field("people", words.WHO, form.people, wrong_share(form, view), False, PEOPLE_MOST)
         return [Fields((whose,), typed), t.say(words.WHO_NOTE, t.CAPTION, t.SOFT)]
-    return [t.say(words.BY_AREA, t.NAME, t.SOFT)]
+    return [t.say(words.BY_AREA if several else words.ALONE, t.NAME, t.SOFT)]
 
 
 def not_whole(form: CupsForm, view: View) -> str:

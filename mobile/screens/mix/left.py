@@ -15,7 +15,7 @@ from mobile.screens.mix.cups import dries_said
 from mobile.screens.mix.left_form import LeftForm, jar_fields, jar_typed, left_fields, left_typed
 from mobile.screens.mix.vessels import vessels
 from mobile.session.address import go
-from mobile.session.cups import cups_of
+from mobile.session.cups import cups_of, in_pot_and_cups_g
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.leftovers import (
@@ -30,7 +30,6 @@ from mobile.session.view import use_view
 from mobile.store.pot import Pot
 from mobile.words import cups as words
 from mobile.words import places
-from mobile.words import pot as pot_words
 
 Verb = Callable[[LeftForm, Back], Awaitable[object]]
 
@@ -62,8 +61,9 @@ def Left(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
         await typed(lambda _, back: throw_away(session, pot, back), True)
 
     to_pot = Action(places.BACK, lambda: go(places.MIX, "pots", pot.id), key="back")
+    now = words.left_now(in_pot_and_cups_g(known, pot), bool(cups))
     lines: list[ft.Control] = [
-        header(words.LEFT, pot_words.left(pot.left_g), outline_button(to_pot, "back")),
+        header(words.LEFT, now, outline_button(to_pot, "back")),
         Fields(left_fields(form, pot, cups, view), partial(left_typed, edit), key="left"),
         t.say(dries_said(known, view), t.CAPTION, t.SOFT),
         t.say(words.INTO_JAR, t.NAME, weight=t.MEDIUM),

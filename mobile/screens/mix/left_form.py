@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from core.cans.drying import OPEN_S
 from core.errors import Refused
 from mobile.parts.fields import Field
-from mobile.session.cups import HAIR_G, Cup
+from mobile.session.cups import Cup
 from mobile.session.forms import Edit
 from mobile.session.leftovers import COLDEST_C, FREEZES_C, MONTHS_COUNT, Back
 from mobile.session.view import View
@@ -74,7 +74,7 @@ def left_fields(form: LeftForm, pot: Pot, cups: tuple[Cup, ...], view: View) -> 
             cup,
             view.label(names.get(cup, words.IN_POT), "left_g"),
             text,
-            view.error("left_g", text, (0.0, most.get(cup, pot.in_cup_g) + HAIR_G)),
+            view.error("left_g", text, (0.0, most.get(cup, pot.in_cup_g))),
         )
         for cup, text in form.left
     )

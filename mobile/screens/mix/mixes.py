@@ -38,7 +38,7 @@ def Mixes(known: Known, *, key: str | None = None) -> ft.Control:
     view, session = use_view(), use_session()
     whole, show_whole = ft.use_state(False)
     pot, new = under_way(known), Action(words.NEW_MIX, lambda: go(places.MIX, NEW), key="new")
-    done = tuple(one for one in reversed(pots(known)) if one.ended and one.poured)
+    done = tuple(one for one in reversed(pots(known)) if one.ended and one.in_cup_g)
     if not (known.job_mixes or pot or done):
         demo = Action(places.DEMO, lambda: session.attempt(open_demo(session)), key="demo")
         return empty(words.EMPTY, words.EMPTY_MORE, new, demo)

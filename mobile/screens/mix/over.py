@@ -15,7 +15,7 @@ from mobile.screens.mix.answer_card import card, glance
 from mobile.screens.mix.answers import keep_answer, make_answer, tip_answer
 from mobile.screens.mix.at_scale import back_corner
 from mobile.session.address import HOW, go
-from mobile.session.begin import takes_g
+from mobile.session.begin import can_keep, takes_g
 from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
@@ -70,10 +70,11 @@ def TooMuch(
 
     why = outline_button(Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how"))
     other = outline_button(Action(mishaps.WRONG, lambda: back("wrong"), key="wrong can"))
+    keeps = keep if can_keep(known, pot) else None
     rows: list[ft.Control] = [
         back_corner(title(known, pot, over, glance(view)), lambda: back(READS), view),
         card(made, make if three.make.fits else None, three.best == "make", view),
-        card(keep_answer(known, pot, three, view), keep, False, view),
+        card(keep_answer(known, pot, three, view), keeps, False, view),
         card(tip_answer(known, pot, three.tip, view), tip, three.best == "tip", view),
         ft.Row([why, other], spacing=t.GAP),
     ]

@@ -17,7 +17,7 @@ from mobile.screens.mix.outcome import came_out
 from mobile.screens.mix.vessels import vessels
 from mobile.session.address import HOW, go
 from mobile.session.cup import volume_l
-from mobile.session.cups import in_pot_and_cups_g
+from mobile.session.cups import HAIR_G, in_pot_and_cups_g
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.times import when
@@ -116,5 +116,7 @@ def how_much(known: Known, pot: Pot, view: View) -> tuple[tuple[str, float], ...
     in_all = in_grams.grams_at(pot.in_cup_g, pot.plan.scale_step_g)
     if pot.ended != "stirred" or not pot.drawn_g:
         return ((in_all, large),)
-    left = in_grams.grams_at(in_pot_and_cups_g(known, pot), pot.plan.scale_step_g)
-    return ((of_cups.left_of(left), large), (of_cups.of_all(in_all), t.NAME))
+    left_g = in_pot_and_cups_g(known, pot)
+    left = in_grams.grams_at(left_g, pot.plan.scale_step_g)
+    said = of_cups.left_of(left, pot.left_g < HAIR_G < left_g)
+    return ((said, large), (of_cups.of_all(in_all), t.NAME))

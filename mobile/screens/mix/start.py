@@ -112,7 +112,7 @@ def top(mix: Mix, like: str, session: Session, view: View) -> ft.Control:
 
     async def back() -> None:
         await session.drafts.flush()
-        go(places.MIX)
+        go(places.MIX, *(["pots", like] if like else []))
 
     amount = Action(words.AMOUNT, lambda: go(places.MIX, mix.id, "amount"), key="amount")
     recipe = [

@@ -80,11 +80,17 @@ def said_of(pot: Pot, target: Target, one: FromCan, offered: Action | None) -> S
         words.part_of(at, of),
         reads_said(target.reads_g, pot),
         one.paint.name,
-        SAID[pot.plan.way],
+        weigh_words.WITH_CUP if with_cup(pot) else SAID[pot.plan.way],
         weigh_words.band(reads_said(low, pot), reads_said(high, pot)),
         " ".join(filter(None, (next_can(one), weigh_words.SPURTS if drops else ""))),
         offered.words if offered else "",
     )
+
+
+def with_cup(pot: Pot) -> bool:
+    """Tell whether the scale counts the cup in, as it does after it went off."""
+    cup_g = pot.started.cup_g
+    return pot.plan.way == TOTAL and cup_g is not None and pot.plan.offset_g >= cup_g > 0
 
 
 def next_can(one: FromCan) -> str:

@@ -13,6 +13,7 @@ from mobile.screens.mix.answer_card import card
 from mobile.screens.mix.answers import Answer, holds, pours_said
 from mobile.screens.mix.at_scale import back_corner
 from mobile.session.address import HOW, go
+from mobile.session.begin import can_keep
 from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
@@ -55,7 +56,7 @@ def StrayAnswers(known: Known, pot: Pot, how_up: bool, *, key: str | None = None
     rows: list[ft.Control] = [
         back_corner(title(known, pot, paint), back, view),
         card(make, hide if found.fits else None, best == "make", view),
-        card(stays, keep, False, view),
+        card(stays, keep if can_keep(known, pot) else None, False, view),
         card(lose, tip, best == "tip", view),
         ft.Row([outline_button(why)]),
     ]

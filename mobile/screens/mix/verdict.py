@@ -5,8 +5,10 @@ from dataclasses import dataclass, replace
 from core.errors import Refused
 from core.mixing.plan import Pour
 from core.mixing.restart import Restart
+from core.mixing.scale import band_g
 from core.mixing.weigh_out import Target
 from mobile.parts.boards import State
+from mobile.session.cans_hold import holds_g
 from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
 from mobile.session.view import View
@@ -33,16 +35,30 @@ def verdict(known: Known, pot: Pot, target: Target, text: str, view: View) -> Ve
         net_g = net_of(known, pot, reads_g)
     except Refused as refusal:
         return refused(refusal, text, view)
+    if has := beyond_cans(known, target.paint, net_g):
+        return Verdict(weigh_words.more_than_cans(has), "caution", "up", reads_g)
+    return after_it(pot, Pour(target.paint, net_g), reads_g)
+
+
+def after_it(pot: Pot, pour: Pour, reads_g: float) -> Verdict:
+    """Say what a pour leads to: too much, more of it, or the mark."""
     step_g = pot.plan.scale_step_g
-    after = replace(pot, poured=(*pot.poured, Pour(target.paint, net_g)))
+    after = replace(pot, poured=(*pot.poured, pour))
     if after.over:
-        return Verdict(
-            weigh_words.over(in_grams.scale(after.over.over_g, step_g)), "caution", "up", reads_g
-        )
+        over = weigh_words.over(in_grams.scale(after.over.over_g, step_g))
+        return Verdict(over, "caution", "up", reads_g)
     coming = after.target
-    if coming and coming.paint == target.paint:
+    if coming and coming.paint == pour.paint:
         return Verdict(weigh_words.short(in_grams.scale(coming.net_g, step_g)), "", "down", reads_g)
     return Verdict(weigh_words.WITHIN, "good", "check", reads_g)
+
+
+def beyond_cans(known: Known, paint: str, net_g: float) -> str:
+    """Give what the cans of a paint hold, where a pour is more than that; else nothing."""
+    has_g = holds_g(known, paint)
+    if has_g is None or net_g <= has_g + band_g(net_g, known.settings.scale_step_g):
+        return ""
+    return in_grams.grams(has_g)
 
 
 def refused(refusal: Refused, text: str, view: View) -> Verdict:

@@ -54,6 +54,8 @@ def rows_of(pot: Pot, went: WhereItWent, view: View) -> tuple[Row, ...]:
     of_all = went.account
     off = words.give_or_take(of_all.u_g) if of_all.walls_g else ""
     said = (
+        (words.POURED, "", pot.poured_g),
+        (words.OVER, "", pot.spilt_g),
         (words.ON_WALLS, off, of_all.walls_g),
         (words.IN_TOOLS, words.USUAL, of_all.tools_g),
         (words.DRIED, words.HALF, of_all.dried_g),
