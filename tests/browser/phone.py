@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any, TypeVar, cast
 from urllib.parse import urlsplit
 
+from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.engine import Engine, Screen, until
 from tests.browser.wire import Wire, wire
 
@@ -26,6 +27,7 @@ LIES_ON_TOP = """(x, y) => {
   return ids;
 }"""
 
+WEIGHED = ("On the mark", "Stirred, done", "Use ", "Make ", "Keep it", "Tip it out")
 POINT = "point"  # what the app's decimal key is called aloud
 # With the words switched on, the page's field has the focus some frames before Flutter hears it.
 SETTLED_S = 0.4  # with accessibility on, the engine drops keys that come at once after the focus
@@ -168,8 +170,14 @@ class Phone:
             return f"{found[0]} is off, moving, covered, or out of the window"
         return f"{len(found)} × {role} {name!r} in:\n{self.words()}"
 
+    def unhurried(self, name: str) -> None:
+        """Wait before a touch of a weigh-out: one so soon after another is taken for the same."""
+        if name.startswith(WEIGHED):
+            self.pause(BOUNCE_S)
+
     def tap(self, name: str, role: str = "") -> None:
         """Tap what bears this name, as a thumb does: once, in its middle."""
+        self.unhurried(name)
         self.touch(self.one(name, role))
 
     def touch(self, box: Box) -> None:

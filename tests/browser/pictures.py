@@ -46,9 +46,9 @@ def doing(walk: Walk) -> Iterator[str]:
     yield "4-weigh-out"
     walk.to("mix/weigh/reads", "Use")
     walk.keys("81.9")
-    walk.tap("Use", "instead")
+    walk.tap("Use ", "instead")
     yield "5-over-pour"
-    walk.tap("Make", "On the mark")
+    walk.tap("Make ", "On the mark")
     walk.to("cans/pick", "emptiest first")
     walk.tap("fluorescent orange", "Keep, next can")
     walk.keys("195.1")

@@ -29,14 +29,12 @@ def on_the_marks(phone: Phone, *reads: str) -> None:
     """Pour parts on the mark, as the scale should read them."""
     for figure in reads:
         phone.see(figure)
-        phone.pause(BOUNCE_S)
         phone.tap("On the mark", "button")
 
 
 def stirred(phone: Phone, said: str) -> None:
     """End the weigh-out."""
     phone.one("Stirred, done", "button")
-    phone.pause(BOUNCE_S)
     phone.tap("Stirred, done", "button")
     phone.see(said)
 
@@ -76,7 +74,6 @@ def test_too_much_is_answered_in_one_tap(phone: Phone, site: Served) -> None:
     up_to_the_first(phone)
     on_the_marks(phone, "19.3 g")
     phone.see("77.3 g")
-    phone.pause(BOUNCE_S)
     phone.tap("Scale reads", "button")
     phone.keys("81.9")
     phone.tap("Use 81.9 g", "button")

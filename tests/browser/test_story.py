@@ -8,7 +8,6 @@ import json
 
 import pytest
 
-from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.phone import Phone
 from tests.browser.site import Served
 
@@ -113,7 +112,6 @@ def begin_to_weigh(phone: Phone) -> None:
 def end_to_weigh(phone: Phone) -> None:
     phone.tap("On the mark", "button")
     phone.one("Stirred, done", "button")
-    phone.pause(BOUNCE_S)  # a tap so soon after another is taken for the same touch
     phone.tap("Stirred, done", "button")
     phone.see(" g, is done.")  # said only once it is kept: a reload may follow
 

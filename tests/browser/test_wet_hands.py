@@ -5,7 +5,6 @@ What is asked once a day (are the cans stirred, the cautions) is answered before
 
 import pytest
 
-from mobile.session.weigh_out import BOUNCE_S
 from tests.browser.phone import Phone
 from tests.browser.site import Served
 from tests.browser.test_story import LONG_S
@@ -73,10 +72,8 @@ def weigh_a_planned_mix(phone: Phone, site: Served) -> None:
     phone.tap(phone.see("Weigh next").name, "button")
     for reads in ("19.3 g", "77.3 g", "232.0 g"):
         phone.see(reads)
-        phone.pause(BOUNCE_S)  # a tap so soon after another is taken for the same touch
         phone.tap("On the mark", "button")
     phone.one("Stirred, done", "button")
-    phone.pause(BOUNCE_S)
     phone.tap("Stirred, done", "button")
     phone.see("232.0 g, is done.")
     assert phone.taps - before == 5

@@ -13,7 +13,6 @@ from pathlib import Path
 import pytest
 
 from core.walls.shape import Wall as Shape
-from mobile.session.weigh_out import BOUNCE_S
 from mobile.store.export import exported
 from mobile.store.migrations import schema_of
 from mobile.store.records import Draft, Record, Settings, Wall
@@ -112,10 +111,8 @@ def weigh_the_glaze(phone: Phone) -> None:
     phone.tap(phone.see("Make 250.4 g instead").name, "button")
     for reads in ("83.4 g", "250.4 g"):  # 1.5 g of yellow more, then 167.0 g of medium
         phone.see(reads)
-        phone.pause(BOUNCE_S)
         phone.tap("On the mark", "button")
     phone.one("Stirred, done", "button")
-    phone.pause(BOUNCE_S)
     phone.tap("Stirred, done", "button")
     phone.see(" g, is done.")
 

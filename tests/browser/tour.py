@@ -36,6 +36,7 @@ class Walk:
             found = [b for b in at_rest(self.phone) if b.tap and b.name.startswith(begins)]
             return found[0] if found and self.phone.on_top(found[0]) and not found[0].off else None
 
+        self.phone.unhurried(begins)
         self.phone.touch(self.phone.wait(there, None, lambda: f"no {begins!r}"))  # type: ignore[arg-type]
         self.phone.see(says)
         address: str = self.phone.engine.ask("() => location.hash")
@@ -97,6 +98,7 @@ class Walk:
             found = [b for b in at_rest(self.phone) if b.tap and f"{step} " in f"{b.name} "]
             return found[0] if found and self.phone.on_top(found[0]) else None
 
+        self.phone.unhurried(begins)
         self.phone.touch(self.phone.wait(there, None, lambda: f"no {step!r}"))  # type: ignore[arg-type]
         self.phone.see(f"Keep {step}")
 
@@ -167,12 +169,12 @@ class Walk:
         yield "scale went off"
         yield from self.mishaps()
         self.to("mix/weigh/reads", "Use")
-        self.tap("Use", "instead")
+        self.tap("Use ", "instead")
         yield "over"
         self.how("mix/weigh")
         yield "over how"
         self.to("mix/weigh", "instead")
-        self.tap("Make", "On the mark")
+        self.tap("Make ", "On the mark")
         yield "step after over"
         yield from self.filling()
 
