@@ -98,7 +98,6 @@ class Walk:
             found = [b for b in at_rest(self.phone) if b.tap and f"{step} " in f"{b.name} "]
             return found[0] if found and self.phone.on_top(found[0]) else None
 
-        self.phone.unhurried(begins)
         self.phone.touch(self.phone.wait(there, None, lambda: f"no {step!r}"))  # type: ignore[arg-type]
         self.phone.see(f"Keep {step}")
 
