@@ -71,6 +71,7 @@ def test_the_weigh_out_in_every_engine(each_phone: Phone, site: Served, tmp_path
 
 def test_too_much_is_answered_in_one_tap(phone: Phone, site: Served) -> None:
     at_the_mixes(phone, site)
+    phone.cut()
     up_to_the_first(phone)
     on_the_marks(phone, "19.3 g")
     phone.see("77.3 g")
@@ -87,6 +88,7 @@ def test_a_step_is_read_at_a_quarter_and_nothing_beside_it_hears_a_touch(
     phone: Phone, site: Served, tmp_path: Path
 ) -> None:
     at_the_mixes(phone, site)
+    phone.cut()
     up_to_the_first(phone)
     for reads in ("19.3", "77.3", "232.0"):
         assert read_at_a_quarter(phone, tmp_path / "step.png", reads) == reads

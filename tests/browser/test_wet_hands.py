@@ -60,6 +60,7 @@ def opened_again(phone: Phone, site: Served) -> int:
 
 def test_the_three_wet_hands_paths(phone: Phone, site: Served) -> None:
     at_the_demo(phone, site)
+    phone.cut()
     assert asked_once_a_day(phone) == ONCE_A_DAY
     weigh_a_planned_mix(phone, site)
     finish_a_planned_coat(phone, site)

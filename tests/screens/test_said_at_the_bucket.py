@@ -5,22 +5,29 @@ from dataclasses import replace
 
 import pytest
 
+from core.errors import Refused
 from core.mixing.over_pour import Make
 from mobile import clock
 from mobile.session import weigh_out
 from mobile.session.begin import start_pot, takes_g
+from mobile.session.cups import cups_of, even, fill_cups
 from mobile.session.how import how_of
+from mobile.session.leftovers import Back, weigh_back
+from mobile.session.mishaps import pour_again
 from mobile.session.pace import more_pours, pace_s, pours_again, tens_s
 from mobile.session.prices import prices_per_g
+from mobile.session.session import Declined
 from mobile.session.view import View
+from mobile.store.entries import StoodOpen
 from mobile.words import mishaps
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
+from tests.screens.done_pot import again, ember_done
 from tests.screens.mix_place import at_orange, keys, now, on_mix
-from tests.screens.seen import has, tap
+from tests.screens.seen import find, has, tap
 from tests.screens.seen import words as said
 from tests.session import moth_cellar as job
-from tests.session.ember import EMBER, ember
+from tests.session.ember import EMBER, SETTINGS, ember
 
 pytestmark = pytest.mark.usefixtures("no_haste")
 
@@ -144,5 +151,63 @@ def test_the_working_says_money_as_the_cards_do() -> None:
 def test_a_pot_of_another_book_is_said_to_be_none() -> None:
     async def story() -> None:
         assert words.NO_POT in said(on_mix(ember(), "pots/no-such-pot"))
+
+    asyncio.run(story())
+
+
+def test_a_scale_takes_its_capacity_less_the_cup_that_was_tared_on_it() -> None:
+    async def story() -> None:
+        session = ember(replace(SETTINGS, scale_capacity_g=300.0))
+        await start_pot(session, EMBER, 232.0, 60.0)
+        await weigh_out.on_the_mark(session, now(session))
+        with pytest.raises(Refused):
+            await weigh_out.scale_reads(session, now(session), 240.5)  # and 60 g of cup
+        await weigh_out.scale_reads(session, now(session), 140.0)
+        screen = on_mix(session, "weigh")
+        assert find(screen, "answer keep").on_click is None  # 120.7 and the medium: beyond 240 g
+        assert find(screen, "answer make").on_click is None
+        assert find(screen, "answer tip").on_click is not None
+        with pytest.raises(Declined):
+            await weigh_out.keep_over(session, now(session), "FO")
+
+    asyncio.run(story())
+
+
+def test_a_reading_beyond_what_the_cans_hold_is_questioned() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        screen = on_mix(session, "weigh/reads")
+        await keys(screen, "269")
+        assert weigh_words.more_than_cans("201.1 g") in said(screen)
+        assert find(screen, "use").on_click is not None  # the can may have held more
+
+    asyncio.run(story())
+
+
+def test_what_went_over_stands_in_the_account() -> None:
+    async def story() -> None:
+        session = ember()
+        await at_orange(session)
+        await weigh_out.on_the_mark(session, now(session))
+        await pour_again(session, now(session), 40.0)  # of 77.3
+        while now(session).target:
+            await weigh_out.on_the_mark(session, now(session))
+        pot = now(session)
+        await weigh_out.stirred(session, pot)
+        shown = said(on_mix(session, f"pots/{pot.id}/went"))
+        assert {"Poured", "269.3 g", "Knocked over", "37.3 g", "232.0 g"} <= set(shown)
+
+    asyncio.run(story())
+
+
+def test_only_what_held_paint_dries() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        await fill_cups(session, pot, even(pot, 2))
+        cups = cups_of(session.known, pot)
+        left = (("", 0.0), *((cup.id, 10.0) for cup in cups))
+        await weigh_back(session, again(session, pot), Back(left, 3600.0))
+        assert {one.cup for one in session.known.of(StoodOpen)} == {cup.id for cup in cups}
 
     asyncio.run(story())
