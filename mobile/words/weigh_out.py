@@ -24,6 +24,7 @@ CARRY_ON, PUT_BACK = "Carry on", "Put the cup back on the scale. What does it sh
 CUP_AFTER, IN_THE_CUP = "the cup then", "In the cup"
 
 # Too much
+OVER_NOTE = "The least batch that holds the parts, as they were rounded to the scale's step."
 KEPT_OVER = "Left as it is; the pot keeps what was really poured."
 TIP = "Tip it out, start again"
 MORE, AGAIN = "more", "again"

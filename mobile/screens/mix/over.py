@@ -1,5 +1,7 @@
 """Too much poured: three answers, each with its cost, one tap."""
 
+from dataclasses import replace
+
 import flet as ft
 
 from core.mixing.over_pour import Answers
@@ -101,4 +103,5 @@ def how(known: Known, over: OverPour, three: Answers, view: View) -> How:
     """Say how the three answers come about."""
     name = paint_of(known, over.paint).name
     paints = tuple(paint_of(known, part.paint).name for part in three.make.adds)
-    return how_of(name, "", (*over.working, *three.working), view, {"add_g": paints})
+    told = how_of(name, "", (*over.working, *three.working), view, {"add_g": paints})
+    return replace(told, note=weigh_words.OVER_NOTE)
