@@ -7,10 +7,18 @@ from typing import Any
 import pytest
 
 from mobile.store.door import COPY, MemoryDoor
-from mobile.store.entries import CoatFinished, PotStarted, Poured
+from mobile.store.entries import CoatFinished, LeftoverKept, PotStarted, Poured
 from mobile.store.errors import Damaged, Newer
 from mobile.store.library import Library
-from mobile.store.migrations import MIGRATIONS, Document, Migration, whole_job
+from mobile.store.migrations import (
+    MIGRATIONS,
+    Document,
+    Migration,
+    bucket,
+    schema_of,
+    whole_job,
+)
+from mobile.store.pot import OfAPot, pot_of
 from mobile.store.records import Can, Draft, Job, Mix, Record, Settings
 from mobile.store.seal import State, sealed, unsealed
 from tests.store import made
@@ -283,5 +291,36 @@ def test_a_book_of_schema_2_keeps_how_its_pots_were_weighed() -> None:
         assert (mix.typed_as, mix.versions, mix.kit) == ("parts", (), True)
         assert isinstance(can, Can)
         assert (can.lot, can.across_m) == ("", 0.085)
+
+    asyncio.run(run())
+
+
+def with_schema_3() -> Document:
+    """Give the book as the app of schema 3 wrote it, a jar filled from its pot."""
+    document = bucket(json.loads(json.dumps(SCHEMA_2)))
+    document["about"]["about"]["schema"] = 3
+    stamp = {"at_s": 1.9e9, "device": made.PHONE, "pot": "pot"}
+    document["Poured"] = {
+        "p": {**stamp, "order": 20, "paint": "FO", "can": "can", "net_g": 232.0, "reads_g": None},
+    }
+    document["WeighedBack"] = {
+        "b": {**stamp, "order": 21, "cup": "", "net_g": 40.0},
+        "e": {**stamp, "order": 23, "cup": "", "net_g": 0.0},
+    }
+    jar = {"number": 1, "net_g": 40.0, "use_by_day": "", "coldest_c": None}
+    document["LeftoverKept"] = {"j": {**stamp, "order": 22, **jar}}
+    return document
+
+
+def test_a_book_of_schema_3_keeps_its_jars_and_what_is_left() -> None:
+    async def run() -> None:
+        library = await Library.open(door_with(json.dumps(with_schema_3()).encode()))
+        assert library.schema == schema_of()
+        records = library.records()
+        started = next(one for one in records if isinstance(one, PotStarted))
+        pot = pot_of(started, tuple(one for one in records if isinstance(one, OfAPot)))
+        assert (pot.in_cup_g, pot.left_g) == (232.0, 0.0)
+        [jar] = [one for one in records if isinstance(one, LeftoverKept)]
+        assert jar.net_g == pytest.approx(40.0)
 
     asyncio.run(run())
