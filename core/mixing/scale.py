@@ -1,6 +1,7 @@
 """What a scale can show."""
 
 from fractions import Fraction
+from functools import lru_cache
 
 from core.errors import require
 
@@ -9,6 +10,7 @@ READING_G = -1e5, 1e5
 BAND_RATIO = 0.01  # common practice, no published source
 
 
+@lru_cache(maxsize=4096)  # a weigh-out asks the same many times, and fractions are slow
 def steps_count(mass_g: float, scale_step_g: float) -> int:
     """Find how many steps of the scale a mass comes to, halves up.
 
