@@ -172,4 +172,9 @@ def takes_g(known: Known, pot: Pot) -> float:
 
 def can_keep(known: Known, pot: Pot) -> bool:
     """Tell whether cup, bucket and scale take a pot as it comes out if what is over stays."""
-    return pot.comes_to_g <= room_for_g(known, pot)
+    return not too_heavy(known, pot, pot.comes_to_g)
+
+
+def too_heavy(known: Known, pot: Pot, total_g: float) -> bool:
+    """Tell whether so much paint in a pot is more than cup, bucket or scale take."""
+    return total_g > room_for_g(known, pot)

@@ -9,7 +9,7 @@ from core.mixing.restart import Restart, offset_after_restart
 from core.mixing.weigh_out import poured_g
 from core.units import typed
 from mobile import clock
-from mobile.session.begin import room_for_g
+from mobile.session.begin import can_keep
 from mobile.session.cans_hold import lacking, taken_from
 from mobile.session.known import Known
 from mobile.session.pots import READING, RESTART, next_number, tipped_before
@@ -96,7 +96,7 @@ async def make_more(session: Session, pot: Pot, make: Make) -> None:
 
 async def keep_over(session: Session, pot: Pot, paint: str) -> None:
     """Answer an over-pour, or a stray, by leaving it; cup and scale must take what comes to it."""
-    if pot.comes_to_g > room_for_g(session.known, pot):
+    if not can_keep(session.known, pot):
         raise Declined(weigh_words.TOO_HEAVY)
     entry = KeptOver(*session.stamp(), pot.id, paint)
     await session.keep(entry)
@@ -144,10 +144,10 @@ def restart_of(known: Known, pot: Pot, reads_g: float) -> Restart:
     """Find what a reading says after the scale went off; raise `Refused` for one that can't be."""
     require("reads_g", reads_g, 0.0, known.settings.scale_capacity_g)
     cup_g = pot.started.cup_g
-    if cup_g is not None:
-        cup_g += pot.strays_g  # what is in no portion stands there like a heavier cup
+    # What is in no portion stands there like a heavier cup.
+    stands_g = None if cup_g is None else cup_g + pot.strays_g
     try:
-        return offset_after_restart(pot.plan, pot.poured, reads_g, cup_g)
+        return offset_after_restart(pot.plan, pot.poured, reads_g, stands_g)
     except Refused as refusal:
         if refusal.name != "reads_g" or cup_g is None:
             raise

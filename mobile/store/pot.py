@@ -58,6 +58,7 @@ class Pot:
     fates: tuple[str, ...] = ()  # a "spill", "more" of it, a "correction"
     used_g: float = 0.0  # what had gone out of it before it was added to
     spilt_g: float = 0.0  # what went over
+    stray_cans: tuple[tuple[str, str], ...] = ()  # the wrong cans, each by its paint
 
     @property
     def id(self) -> str:
@@ -158,9 +159,10 @@ class Pot:
         return over(self.plan, self.poured, self.kept)
 
     def can(self, paint: str) -> str:
-        """Give the can that a paint comes from, "" if it has none."""
+        """Give the can that a paint comes from, a wrong one too; "" if it has none."""
         order = [portion.paint for portion in self.plan.portions]
-        return self.cans[order.index(paint)] if paint in order else ""
+        wrong = (can for stray, can in self.stray_cans if stray == paint)
+        return self.cans[order.index(paint)] if paint in order else next(wrong, "")
 
     def paint_g(self, paint: str) -> float:
         """Give what is in of one paint."""
@@ -210,7 +212,9 @@ def _restarted(pot: Pot, entry: ScaleRestarted) -> Pot:
 def _stray_poured(pot: Pot, entry: StrayPoured) -> Pot:
     """Let the cup weigh more by what is in it and in no portion."""
     plan = replace(pot.plan, offset_g=pot.plan.offset_g + entry.net_g)
-    return replace(pot, strays=(*pot.strays, Pour(entry.paint, entry.net_g)), plan=plan)
+    strays = (*pot.strays, Pour(entry.paint, entry.net_g))
+    cans = (*pot.stray_cans, (entry.paint, entry.can))
+    return replace(pot, strays=strays, stray_cans=cans, plan=plan)
 
 
 def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:

@@ -8,7 +8,7 @@ from core.mixing.pot import contents
 from core.mixing.scale import shown_g
 from mobile.parts.bucket import Layer
 from mobile.screens.mix.drawn import in_cup
-from mobile.session.begin import can_keep
+from mobile.session.begin import can_keep, too_heavy
 from mobile.session.cup import volume_l
 from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
@@ -39,7 +39,7 @@ def make_answer(known: Known, pot: Pot, make: Make, view: View) -> Answer:
     )
     total = in_grams.scale(make.total_g, step_g)
     more = weigh_words.adds(tuple((place(one), in_grams.scale(one.net_g, step_g)) for one in adds))
-    held = holds(adds, step_g, make.fits)
+    held = holds(adds, step_g, why_not(known, pot, make.fits, make.total_g))
     cup = in_cup(known, filled(pot, make.adds), room_l(known, pot, make))
     cost = weigh_words.extra(in_grams.scale(make.extra_g, step_g), make.extra_price)
     pours = pours_said(known, more_pours(pot, make), weigh_words.MORE, view)
@@ -63,7 +63,15 @@ def place(one: FromCan) -> str:
     return words.can(one.number) if one.number is not None else one.paint.name
 
 
-def holds(adds: tuple[FromCan, ...], step_g: float, fits: bool) -> str:
+def why_not(known: Known, pot: Pot, fits: bool, total_g: float) -> str:
+    """Say why a batch can't be made, if it can't."""
+    if fits:
+        return ""
+    heavy = too_heavy(known, pot, total_g)
+    return weigh_words.TOO_HEAVY if heavy else weigh_words.TOO_MUCH_TO_MAKE
+
+
+def holds(adds: tuple[FromCan, ...], step_g: float, why: str) -> str:
     """Say whether cans and scale have what is to be added, as far as the cans' ledgers know."""
     short = tuple(
         words.can_short(one.number or 0, in_grams.scale(one.short_g, step_g))
@@ -72,8 +80,8 @@ def holds(adds: tuple[FromCan, ...], step_g: float, fits: bool) -> str:
     )
     if short:
         return in_grams.first_up("; ".join(short)) + "."
-    if not fits:
-        return weigh_words.TOO_HEAVY
+    if why:
+        return why
     return (
         weigh_words.CANS_HOLD
         if all(one.has_g is not None for one in adds)

@@ -9,7 +9,6 @@ from mobile.session.chips import look_by_day
 from mobile.session.cup import tops_ratio
 from mobile.session.from_cans import FromCan, from_can
 from mobile.session.known import Known
-from mobile.store.entries import StrayPoured
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import looks
@@ -28,18 +27,12 @@ def layers(known: Known, pot: Pot) -> tuple[Layer, ...]:
     lows = (0.0, *tops[:-1])
     drawn: list[Layer] = []
     for at, (part, state) in enumerate(piled):
-        one = from_can(known, part, can_of(known, pot, part.paint))
+        one = from_can(known, part, pot.can(part.paint))
         higher = any(other.paint == part.paint for other in parts[at + 1 :])
         label = "" if higher else can_label(one)
         day = look_by_day(known, part.paint)
         drawn.append(Layer(lows[at], tops[at], day, state, label))
     return tuple(drawn)
-
-
-def can_of(known: Known, pot: Pot, paint: str) -> str:
-    """Give the can that a layer came from, a wrong one too; "" if it has none."""
-    wrong = (one for one in known.of(StrayPoured) if (one.pot, one.paint) == (pot.id, paint))
-    return pot.can(paint) or next((one.can for one in wrong), "")
 
 
 def piles(pot: Pot) -> tuple[tuple[Portion, State], ...]:

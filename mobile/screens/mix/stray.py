@@ -10,7 +10,7 @@ from mobile.parts.page import screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action, grow
 from mobile.screens.mix.answer_card import card
-from mobile.screens.mix.answers import Answer, holds, pours_said
+from mobile.screens.mix.answers import Answer, holds, pours_said, why_not
 from mobile.screens.mix.at_scale import back_corner
 from mobile.session.address import HOW, go
 from mobile.session.begin import can_keep
@@ -79,7 +79,7 @@ def answers(known: Known, pot: Pot, paint: str, view: View) -> tuple[Answer, Ans
     worth = worth_of(known, pot, found)
     more = weigh_words.extra(in_grams.scale(found.extra_g, step_g), worth.extra_price)
     adds = tuple(from_can(known, one, pot.can(one.paint)) for one in hiding(pot, found))
-    held = f"{words.UNSEEN} {holds(adds, step_g, found.fits)}"
+    held = f"{words.UNSEEN} {holds(adds, step_g, why_not(known, pot, found.fits, found.hidden_g))}"
     share = view.show("kept_ratio", found.kept_ratio)
     in_all = in_grams.scale(pot.batch_g + pot.stray_g, step_g)
     inside = contents((*pot.poured, *pot.strays))
