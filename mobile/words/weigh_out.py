@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from core.errors import Refused
 from mobile.words import trouble
-from mobile.words.grams import first_up, grams, listed, money
+from mobile.words.grams import first_up, grams, listed, money, unbroken
 
 # At the scale
 LEAVE, WENT_OFF, ON_THE_MARK, SCALE_READS = "Leave", "Scale went off", "On the mark", "Scale reads"
@@ -122,8 +122,8 @@ def over(much: str) -> str:
 
 
 def more_than_cans(has: str) -> str:
-    """Ask whether a reading is right that is more than there was."""
-    return f"More than its cans hold, {has}. Read again."
+    """Say that a reading is more than there was."""
+    return unbroken(f"Only {has} in its cans")
 
 
 def short(much: str) -> str:
