@@ -53,6 +53,7 @@ def build(
         A package or a folder is not as expected; the message says the mend.
     """
     require_ours(into)
+    beside(into).mkdir(parents=True, exist_ok=True)  # where it can't be written, say so at once
     files = whole(base, tell, root)
     tell("Writing and measuring")
     replace(into, files, stamp(base, root))
@@ -142,10 +143,15 @@ def require_ours(into: Path) -> None:
         raise Unfit(f"{into} holds something else than a site.", "Choose an empty or new folder.")
 
 
+def beside(into: Path) -> Path:
+    """Give the folder in which a new site is written first."""
+    return into.with_name(f"{into.name}.new")
+
+
 def replace(into: Path, files: dict[str, bytes], stamped: str) -> None:
     """Write a folder of files beside the old one, then put it in its place."""
     require_ours(into)
-    new = into.with_name(f"{into.name}.new")
+    new = beside(into)
     shutil.rmtree(new, ignore_errors=True)
     for path, data in files.items():
         target = new / path
