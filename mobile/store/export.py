@@ -33,6 +33,7 @@ Settings stay behind, and so does what is half typed.
 
 import json
 from collections.abc import Callable, Iterable
+from types import NoneType
 from typing import Any, Final
 
 from mobile.store.codec import encode, names_of
@@ -42,6 +43,7 @@ FORMAT: Final = "duskcoat-book"
 _OWNERS: Final = ("pot", "coat", "entry")  # fields that name what a record happened to
 _SHOP: Final = (Can, Paint)  # cans first: they name paints
 _NO_PART: Final = (*_SHOP, Settings, Draft)
+_WORDLESS: Final = frozenset({int, float, bool, NoneType})
 
 
 def exported(records: Iterable[Record], job: str | None, schema: int) -> bytes:
@@ -108,11 +110,9 @@ def words_in(record: Record) -> list[str]:
 
 
 def _gather(value: Any, found: list[str]) -> None:
-    if type(value) is str:
-        found.append(value)
-    elif type(value) is tuple:
-        for each in value:
+    names = names_of(value.__class__)
+    for each in [getattr(value, name) for name in names] if names else value:
+        if type(each) is str:
+            found.append(each)
+        elif type(each) not in _WORDLESS:
             _gather(each, found)
-    else:
-        for name in names_of(value.__class__):
-            _gather(getattr(value, name), found)

@@ -7,8 +7,8 @@ The format is that of `export.py`. Files of older schemas are brought up by the 
 """
 
 import json
-import re
 from dataclasses import dataclass
+from itertools import accumulate
 from typing import Any, Final
 
 from mobile.store.contents import ORDER, kept_of
@@ -35,15 +35,15 @@ class Incoming:
 
 
 DEEPEST = 100  # brackets in brackets; the browser's Python dies of a few thousand, uncatchably
+_DEEPER: Final = {**dict.fromkeys(b"[{", 1), **dict.fromkeys(b"]}", -1)}
+_FLAT: Final = bytes(set(range(256)) - set(_DEEPER))
 
 
 def _require_flat(data: bytes) -> None:
     """Refuse what is nested deeper than any file of ours, before the parser goes down there."""
-    depth = 0
-    for found in re.finditer(rb"[\[{\]}]", data):
-        depth += 1 if found[0] in b"[{" else -1
-        if depth > DEEPEST:
-            raise ValueError("nested too deep")
+    brackets = data.translate(None, _FLAT)
+    if any(depth > DEEPEST for depth in accumulate(map(_DEEPER.__getitem__, brackets))):
+        raise ValueError("nested too deep")
 
 
 def read_file(data: bytes, migrations: tuple[Migration, ...] = MIGRATIONS) -> Incoming:

@@ -41,10 +41,9 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 def pytest_runtest_makereport(
     item: pytest.Item,
 ) -> Generator[None, pytest.TestReport, pytest.TestReport]:
-    """Remember that a test failed, for `witness`."""
+    """Remember that a test, or what it asked for, failed: for `witness`."""
     report = yield
-    if report.when == "call":
-        item.stash[FAILED] = report.failed
+    item.stash[FAILED] = report.failed or item.stash.get(FAILED, False)
     return report
 
 

@@ -2,6 +2,7 @@
 
 import time
 from collections.abc import Callable
+from typing import Any
 
 import flet as ft
 
@@ -53,7 +54,9 @@ def Sample() -> ft.Control:  # noqa: N802  components are PascalCase
 
 
 def main(page: ft.Page) -> None:
-    """Show it."""
+    """Show it; a bug as words that a test can read, unlike Flet's own page of errors."""
+    flet: Any = page.session
+    flet.error = lambda report: page.add(ft.Text(report))
     page.render(Sample)
     device.shown("#0E1014", "#ECE7DC")
 
