@@ -211,8 +211,16 @@ def give_way(page: ft.Page, start: Start) -> None:
     page.render(Root, start)
 
 
+def unstarted(report: str) -> None:
+    """Have the page say that the start failed, and why; Flet would show its own page of errors."""
+    sys.stderr.write(report + "\n")
+    device.failed(report.rstrip().rpartition("\n")[2])
+
+
 async def main(page: ft.Page) -> None:
     """Dress the page, guard it, open the book and hand over."""
+    flet: Any = page.session
+    flet.error = unstarted
     start = Start(page)
     t.dress(page, t.DARK)
     device.on_text(start.sized)

@@ -89,6 +89,11 @@ def shown(ground: str, ink: str) -> None:
     call("shown", ground=ground, ink=ink)
 
 
+def failed(reason: str) -> None:
+    """Have the page say for good that the app did not start, with what the person can do."""
+    call("failed", reason=reason)
+
+
 def weighing(on: bool) -> None:
     """Hold back newer versions, in every tab, while paint is on the scale."""
     call("weighing", on=on)

@@ -15,6 +15,14 @@ from mobile.pwa.packages import Unfit
 HOST = "127.0.0.1"
 
 
+class Host(http.server.ThreadingHTTPServer):
+    """Answer many calls at a time."""
+
+    request_queue_size = (
+        128  # a browser asks for dozens of files at once; of the 6th call on some got lost
+    )
+
+
 class Site(http.server.SimpleHTTPRequestHandler):
     """Serve a folder under the base of its page, with the headers that the site asks for."""
 
@@ -71,7 +79,7 @@ def base_of(folder: Path) -> str:
 
 
 @contextlib.contextmanager
-def serving(folder: Path, port: int = 0) -> Iterator[tuple[http.server.ThreadingHTTPServer, str]]:
+def serving(folder: Path, port: int = 0) -> Iterator[tuple[Host, str]]:
     """Open a server for a site; give it, not yet running, with the site's address.
 
     Raises `Unfit` when the port is taken.
@@ -80,7 +88,7 @@ def serving(folder: Path, port: int = 0) -> Iterator[tuple[http.server.Threading
     handler = type("Site", (Site,), {"base": base})
     serve = functools.partial(handler, directory=str(folder))
     try:
-        server = http.server.ThreadingHTTPServer((HOST, port), serve)
+        server = Host((HOST, port), serve)
     except OSError as problem:
         raise Unfit(
             f"Port {port} can't be used ({problem.strerror}).",

@@ -95,8 +95,7 @@ def witness(phone: Phone, path: Path) -> None:
     """Keep what a failed test saw: a picture, the words, the page's own errors."""
     with contextlib.suppress(Exception):  # a killed phone has nothing to show
         phone.picture(path.with_suffix(".png"))
-        said = [phone.words(), *phone.engine.troubles()]
-        path.with_suffix(".txt").write_text("\n".join(said), encoding="utf-8")
+        path.with_suffix(".txt").write_text(phone.told(), encoding="utf-8")
 
 
 @pytest.fixture

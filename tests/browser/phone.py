@@ -27,6 +27,11 @@ LIES_ON_TOP = """(x, y) => {
   return ids;
 }"""
 
+SPLASH = """() => {
+  const splash = document.getElementById('splash');
+  return splash && !splash.hidden ? splash.innerText : '';
+}"""
+
 WEIGHED = ("On the mark", "Stirred, done", "Use ", "Make ", "Keep it", "Tip it out")
 POINT = "point"  # what the app's decimal key is called aloud
 # With the words switched on, the page's field has the focus some frames before Flutter hears it.
@@ -127,6 +132,11 @@ class Phone:
         """Read all words of the page."""
         return "\n".join(f"{box.name} {box.value}".strip() for box in self.boxes())
 
+    def told(self) -> str:
+        """Read the words, what the page says before there is an app, and its own errors."""
+        splash = str(self.engine.ask(SPLASH))
+        return "\n".join((self.words(), splash, *self.engine.troubles()))
+
     def find(self, name: str, role: str = "") -> tuple[Box, ...]:
         """Find the nodes with exactly this name (and role)."""
         return tuple(
@@ -139,7 +149,7 @@ class Phone:
         def said() -> tuple[Box, ...]:
             return tuple(box for box in self.boxes() if words in f"{box.name} {box.value}")
 
-        return self.wait(said, seconds, lambda: f"no {words!r} in:\n{self.words()}")[0]
+        return self.wait(said, seconds, lambda: f"no {words!r} in:\n{self.told()}")[0]
 
     def gone(self, words: str, seconds: float | None = None) -> None:
         """Wait until no node says these words any more."""

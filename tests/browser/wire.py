@@ -20,6 +20,7 @@ class Wire(ThreadingHTTPServer):
 
     daemon_threads = True
     block_on_close = False
+    request_queue_size = 128  # a browser calls many times at once; the usual 5 lost some
 
     def __init__(self) -> None:
         super().__init__(("127.0.0.1", 0), Call)

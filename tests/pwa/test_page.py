@@ -1,5 +1,7 @@
 """What only the page can do, asked for by Python in a real browser."""
 
+import time
+
 import pytest
 
 from mobile.pwa import bytecode
@@ -79,5 +81,23 @@ def test_a_python_that_can_not_start_says_why_and_what_to_do(
     laid(host.folder, files)  # its maker mends it
     hand.reload()
     until(lambda: "newer version is there" in str(hand.engine.ask(SPLASH)), 90, lambda: "not told")
+    hand.engine.touch(*hand.engine.ask(AGAIN))
+    comes(hand, "first edition")
+
+
+def test_a_script_that_does_not_come_is_told_and_nothing_starts_without_it(
+    hand: Phone, host: Served
+) -> None:
+    script = host.folder / "page" / "device.js"
+    code = script.read_bytes()
+    script.unlink()
+    hand.open(host.address)
+    until(lambda: "could not be loaded" in str(hand.engine.ask(SPLASH)), 90, lambda: "not told")
+    time.sleep(3)  # Flutter would be up by then, and would say in its own words that it is lost
+    told = str(hand.engine.ask(SPLASH))
+    assert "What you kept is still on this phone; nothing was deleted." in told
+    assert "page/start.js could not be loaded." in told
+    assert hand.words() == ""
+    script.write_bytes(code)
     hand.engine.touch(*hand.engine.ask(AGAIN))
     comes(hand, "first edition")

@@ -1,12 +1,13 @@
 """A bug is a line on the screen, never the end of the app."""
 
 import asyncio
+import traceback
 from typing import Any
 
 import flet as ft
 import pytest
 
-from mobile.main import Root, Start, guard, show
+from mobile.main import Root, Start, guard, main, show
 from mobile.session.session import Session
 from mobile.words import places, trouble
 from tests.screens.headless import Screen
@@ -138,3 +139,26 @@ def test_a_drawing_that_fails_says_so_and_drawing_goes_on(
         assert find(screen, "count").value == "3"
 
     asyncio.run(story())
+
+
+def test_a_start_that_fails_is_told_by_the_page_and_not_by_flet(
+    capfd: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told: list[str] = []
+    monkeypatch.setattr("mobile.main.device.failed", told.append)
+
+    async def bad(_start: Start) -> None:
+        raise ZeroDivisionError("opened badly")
+
+    monkeypatch.setattr(Start, "open", bad)
+
+    async def story() -> None:
+        page: Any = Screen(root).session.page
+        try:
+            await main(page)
+        except ZeroDivisionError as bug:  # as Flet's own caller of `main` does
+            page.session.error(f"{bug}\n{traceback.format_exc()}")
+
+    asyncio.run(story())
+    assert told == ["ZeroDivisionError: opened badly"]
+    assert "opened badly" in capfd.readouterr().err

@@ -3,7 +3,7 @@ import { setAlarms, silence } from './alarm.js';
 import { renew, watch, weighing } from './offline.js';
 import { pick } from './pick.js';
 import { print } from './print.js';
-import { shown } from './splash.js';
+import { failed, shown } from './splash.js';
 
 let awake, wanted = false;
 async function stayAwake() {
@@ -48,6 +48,7 @@ const calls = {
   text: ({ ratio }) => { document.documentElement.style.fontSize = `${ratio * 100}%`; },
   sized: (_, tell) => watchText(tell),
   shown: ({ ground, ink }) => shown(ground, ink),
+  failed: ({ reason }) => failed(reason),
   weighing: ({ on }) => weighing(on),
   watch: (_, tell) => watch(({ kept, newer }) => tell({ event: 'version', kept, newer })),
   renew,

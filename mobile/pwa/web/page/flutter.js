@@ -1,4 +1,5 @@
 // Starts Flutter from this site alone, without its own service worker.
+import './start.js'; // without it Flutter would find nobody to talk to, and never try again
 import { failed } from './splash.js';
 
 const base = new URL('.', document.baseURI).pathname;

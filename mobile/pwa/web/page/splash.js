@@ -2,6 +2,7 @@
 import { ask, renew, watch } from './offline.js';
 
 let up = false; // the app shows itself: what goes wrong from here on is the app's to tell
+let down = false; // the start failed: there is nothing under the splash unless the app says so
 const SLOW_MS = 45_000, LIFT_MS = 10_000;
 const part = (id) => document.getElementById(id);
 const ground = localStorage.getItem('ground'), ink = localStorage.getItem('ink');
@@ -28,7 +29,7 @@ export function shown(ground, ink) {
 }
 
 /** Python runs: if the app says nothing, show whatever there is. */
-export const opened = () => setTimeout(lift, LIFT_MS);
+export const opened = () => setTimeout(() => down || lift(), LIFT_MS);
 
 function lift() {
   clearTimeout(slow);
@@ -40,6 +41,7 @@ function lift() {
 export async function failed(reason) {
   console.error(reason);
   if (up) return;
+  down = true;
   clearTimeout(slow);
   part('reason').textContent = reason;
   part('starting').hidden = part('slow').hidden = true;
