@@ -16,11 +16,11 @@ from mobile.screens.lines import Notices, ToldLine
 from mobile.screens.mix.place import MixPlace
 from mobile.screens.walls.place import WallsPlace
 from mobile.session.address import WEIGH_OUT, address, at_keypad, place_of
-from mobile.session.due import alarms
+from mobile.session.coats.due import alarms
 from mobile.session.known import Known
-from mobile.session.pots import under_way
+from mobile.session.mix.pots import under_way
+from mobile.session.mix.spoken import spoken_step
 from mobile.session.session import SESSION, Session, use_session
-from mobile.session.spoken import spoken_step
 from mobile.session.view import VIEW, View, lies, view_of
 from mobile.store.pot import Pot
 from mobile.words import places as words

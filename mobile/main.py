@@ -18,7 +18,7 @@ from mobile.app import App
 from mobile.device import page as device
 from mobile.parts.notices import empty
 from mobile.parts.tap import Action
-from mobile.session.job import export
+from mobile.session.job.jobs import export
 from mobile.session.session import Session
 from mobile.store.book import start_over
 from mobile.store.door import Door, MemoryDoor

@@ -8,7 +8,7 @@ from mobile.parts.buttons import outline_button
 from mobile.parts.icons import icon
 from mobile.parts.notices import notice
 from mobile.parts.tap import Action, grow
-from mobile.session.pots import under_way
+from mobile.session.mix.pots import under_way
 from mobile.session.session import use_session
 from mobile.words import places as words
 

@@ -1,8 +1,8 @@
 """A mix in two lights: it shows the paint that it is mostly of."""
 
-from mobile.session.from_cans import paint_of
-from mobile.session.jars import holds, in_paints, jar_of
 from mobile.session.known import Known
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.jars import holds, in_paints, jar_of
 from mobile.store.pot import Pot
 from mobile.store.records import Mix, Paint
 from mobile.words import looks

@@ -5,9 +5,9 @@ from typing import Any
 
 import flet as ft
 
-from mobile.session.pots import under_way
+from mobile.session.mix.pots import under_way
+from mobile.session.mix.weigh_out import bounced
 from mobile.session.session import use_session
-from mobile.session.weigh_out import bounced
 from mobile.store.pot import Pot
 
 Start = Callable[[], Awaitable[Any]]

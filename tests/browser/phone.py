@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any, TypeVar, cast
 from urllib.parse import urlsplit
 
-from mobile.session.weigh_out import BOUNCE_S
+from mobile.session.mix.weigh_out import BOUNCE_S
 from tests.browser.engine import Engine, Screen, until
 from tests.browser.wire import Wire, wire
 

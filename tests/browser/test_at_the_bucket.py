@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from mobile.session.weigh_out import BOUNCE_S
+from mobile.session.mix.weigh_out import BOUNCE_S
 from tests.browser.chromium import Chromium
 from tests.browser.phone import Box, Phone
 from tests.browser.site import Served

@@ -7,17 +7,17 @@ from core.mixing.plan import EACH, TOTAL, Plan, Pour
 from core.mixing.portions import portions, small_below_g
 from core.mixing.weigh_out import next_pour
 from core.paints.blend import solids
-from mobile.session.amounts import Amount, amount_of
-from mobile.session.begin import split
-from mobile.session.cans import can_now, reading_of
-from mobile.session.cups import for_people
-from mobile.session.from_cans import paint_of
-from mobile.session.goes_over import goes_over
-from mobile.session.hand_over import ahead
+from mobile.session.cans.can import can_now, reading_of
+from mobile.session.cans.goes_over import goes_over
+from mobile.session.cans.prices import prices_per_g
+from mobile.session.job.hand_over import ahead
+from mobile.session.job.shopping import price_of_all, wanted
 from mobile.session.known import Known
-from mobile.session.prices import prices_per_g
-from mobile.session.shopping import price_of_all, wanted
-from mobile.session.walls import area_of, job_area_m2
+from mobile.session.mix.begin import split
+from mobile.session.mix.cups import for_people
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.walls.amounts import Amount, amount_of
+from mobile.session.walls.walls import area_of, job_area_m2
 from mobile.store.entries import PotStarted
 from mobile.store.pot import Pot, pot_of
 from mobile.store.records import Mix

@@ -1,9 +1,9 @@
 """A pot that is done, and how it is now."""
 
-from mobile.session.begin import start_pot
-from mobile.session.pots import pot_by, pots
+from mobile.session.mix.begin import start_pot
+from mobile.session.mix.pots import pot_by, pots
+from mobile.session.mix.weigh_out import on_the_mark, stirred
 from mobile.session.session import Session
-from mobile.session.weigh_out import on_the_mark, stirred
 from mobile.store.pot import Pot
 from tests.screens.mix_place import now
 from tests.session import moth_cellar as job

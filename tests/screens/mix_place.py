@@ -5,8 +5,8 @@ from collections.abc import Coroutine
 from typing import Any
 
 from mobile.screens.mix.place import MixPlace
-from mobile.session import begin, weigh_out
-from mobile.session.pots import under_way
+from mobile.session.mix import begin, weigh_out
+from mobile.session.mix.pots import under_way
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.pot import Pot

@@ -4,10 +4,10 @@ import asyncio
 
 import pytest
 
-from mobile.session.advice import small_part
-from mobile.session.begin import split
-from mobile.session.cans_hold import limiting
-from mobile.session.scale import check_scale
+from mobile.session.mix.advice import small_part
+from mobile.session.mix.begin import split
+from mobile.session.mix.cans_hold import limiting
+from mobile.session.mix.scale import check_scale
 from mobile.words import advice as words
 from tests.screens.mix_place import keys, on_mix
 from tests.screens.seen import tap

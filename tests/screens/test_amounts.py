@@ -7,7 +7,7 @@ import pytest
 
 from mobile.screens.job.place import JobPlace
 from mobile.screens.mix.place import MixPlace
-from mobile.session.amounts import amount_of
+from mobile.session.walls.amounts import amount_of
 from mobile.words import amounts as words
 from mobile.words import how_much
 from tests.screens.seen import OnPlace, find, tap, write

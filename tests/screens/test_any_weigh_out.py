@@ -17,11 +17,11 @@ from hypothesis import strategies as st
 from core.errors import Refused
 from core.mixing.plan import DUST_G, band_of_g, targets_g
 from mobile.screens.mix.outcome import came_out
-from mobile.session import weigh_out
-from mobile.session.begin import start_pot, takes_g
-from mobile.session.cans_hold import holds_g
-from mobile.session.mishaps import hide_stray, make_smaller, pour_again, saved, wrong_can
-from mobile.session.pots import pot_by, under_way
+from mobile.session.mix import weigh_out
+from mobile.session.mix.begin import start_pot, takes_g
+from mobile.session.mix.cans_hold import holds_g
+from mobile.session.mix.mishaps import hide_stray, make_smaller, pour_again, saved, wrong_can
+from mobile.session.mix.pots import pot_by, under_way
 from mobile.session.session import Declined, Session
 from mobile.store.pot import Pot
 from mobile.words import mix as words

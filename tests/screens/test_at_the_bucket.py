@@ -8,13 +8,13 @@ import pytest
 from core.errors import Refused
 from mobile.screens.job.place import JobPlace
 from mobile.screens.mix.place import MixPlace
-from mobile.session.amounts import amount_of
-from mobile.session.begin import split, start_pot, takes_g
-from mobile.session.pots import under_way
-from mobile.session.scale import check_scale, error_g, part_suffers
+from mobile.session.mix.begin import split, start_pot, takes_g
+from mobile.session.mix.pots import under_way
+from mobile.session.mix.scale import check_scale, error_g, part_suffers
+from mobile.session.mix.spoken import spoken_step
+from mobile.session.mix.weigh_out import on_the_mark, scale_reads
 from mobile.session.session import Session
-from mobile.session.spoken import spoken_step
-from mobile.session.weigh_out import on_the_mark, scale_reads
+from mobile.session.walls.amounts import amount_of
 from mobile.store.pot import Pot
 from mobile.words import weigh_out as words
 from tests.screens.seen import OnPlace, tap, write

@@ -6,8 +6,8 @@ from dataclasses import replace
 import pytest
 
 from mobile.screens.cans.place import CansPlace
-from mobile.session.begin import said_stirred, start_pot, stir_due
-from mobile.session.weigh_out import give_up
+from mobile.session.mix.begin import said_stirred, start_pot, stir_due
+from mobile.session.mix.weigh_out import give_up
 from mobile.store.entries import CanStirred
 from tests.screens.mix_place import now
 from tests.screens.seen import OnPlace, tap, write

@@ -5,7 +5,7 @@ import asyncio
 import pytest
 
 from mobile.screens.cans.place import CansPlace
-from mobile.session.cans import can_now
+from mobile.session.cans.can import can_now
 from mobile.store.entries import LidOff
 from mobile.words import cans as words
 from tests.screens.seen import OnPlace, find, tap, write

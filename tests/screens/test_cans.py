@@ -9,7 +9,7 @@ import pytest
 
 from core.units import System
 from mobile.screens.cans.place import CansPlace
-from mobile.session.cans import can_now
+from mobile.session.cans.can import can_now
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Can

@@ -7,17 +7,17 @@ import pytest
 
 from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
-from mobile.session import weigh_out
-from mobile.session.begin import like_pot, start_pot, takes_g
-from mobile.session.cans import can_now, cans_now
-from mobile.session.cans_hold import holds_g, taken_from
-from mobile.session.jars import in_paints, with_jar
-from mobile.session.leftovers import Back, keep_leftover
-from mobile.session.mishaps import hide_stray, saved, wrong_can
-from mobile.session.pot_again import add_to_pot, correct_pot
-from mobile.session.pots import pots
+from mobile.session.cans.can import can_now, cans_now
+from mobile.session.mix import weigh_out
+from mobile.session.mix.begin import like_pot, start_pot, takes_g
+from mobile.session.mix.cans_hold import holds_g, taken_from
+from mobile.session.mix.jars import in_paints, with_jar
+from mobile.session.mix.leftovers import Back, keep_leftover
+from mobile.session.mix.mishaps import hide_stray, saved, wrong_can
+from mobile.session.mix.pot_again import add_to_pot, correct_pot
+from mobile.session.mix.pots import pots
+from mobile.session.mix.to_weigh import next_load
 from mobile.session.session import Declined
-from mobile.session.to_weigh import next_load
 from mobile.store.entries import CanWeighed
 from mobile.store.records import Can
 from mobile.words import weigh_out as weigh_words

@@ -9,8 +9,8 @@ import flet as ft
 import pytest
 
 from mobile.screens.coats.place import CoatsPlace
-from mobile.session.coats_now import coats_now
-from mobile.session.job import set_settings, settings_now
+from mobile.session.coats.standing import coats_now
+from mobile.session.job.jobs import set_settings, settings_now
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Settings

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from mobile.screens.coats.place import CoatsPlace
-from mobile.session.coats_now import coats_now
+from mobile.session.coats.standing import coats_now
 from mobile.words import cautions
 from mobile.words import coats as words
 from tests.screens.seen import OnPlace, finish_words, has, tap

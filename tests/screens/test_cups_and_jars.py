@@ -8,19 +8,19 @@ import pytest
 from core.errors import Refused
 from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
-from mobile.session.begin import start_pot
-from mobile.session.cups import (
+from mobile.session.known import Known
+from mobile.session.mix.begin import start_pot
+from mobile.session.mix.cups import (
     by_area,
     cups_of,
     even,
     fill_cups,
 )
-from mobile.session.jars import all_paints, holds, jar_paint, left_g
-from mobile.session.known import Known
-from mobile.session.leftovers import Back, dries, keep_leftover, weigh_back
-from mobile.session.pot_again import correct_pot
-from mobile.session.ways import ways_of
-from mobile.session.went import where_it_went
+from mobile.session.mix.jars import all_paints, holds, jar_paint, left_g
+from mobile.session.mix.leftovers import Back, dries, keep_leftover, weigh_back
+from mobile.session.mix.pot_again import correct_pot
+from mobile.session.mix.ways import ways_of
+from mobile.session.mix.went import where_it_went
 from mobile.words.cups import FROZEN, PAST
 from tests.screens.done_pot import again, ember_done, poured
 from tests.screens.mix_place import keys, now

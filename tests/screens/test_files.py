@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from mobile.screens.job.place import JobPlace
-from mobile.session.demo import open_demo
+from mobile.session.job.demo import open_demo
 from mobile.session.session import Session
 from mobile.store.door import MemoryDoor
 from mobile.store.library import Library

@@ -6,14 +6,14 @@ from dataclasses import replace
 import pytest
 
 from mobile.screens.mix.place import MixPlace
-from mobile.session.begin import start_pot
-from mobile.session.cups import fill_cups
-from mobile.session.label import address_of, label_of, vessels_of
-from mobile.session.leftovers import Back, jars_of, keep_leftover, weigh_back
-from mobile.session.pots import pots
+from mobile.session.mix.begin import start_pot
+from mobile.session.mix.cups import fill_cups
+from mobile.session.mix.label import address_of, label_of, vessels_of
+from mobile.session.mix.leftovers import Back, jars_of, keep_leftover, weigh_back
+from mobile.session.mix.pots import pots
+from mobile.session.mix.weigh_out import on_the_mark, stirred
 from mobile.session.session import Session
 from mobile.session.view import View
-from mobile.session.weigh_out import on_the_mark, stirred
 from mobile.store.pot import Pot
 from tests.screens.mix_place import now
 from tests.screens.seen import OnPlace, tap
@@ -50,7 +50,7 @@ def test_a_pots_label_says_number_mix_day_grams_who_and_lots() -> None:
 def test_a_jars_label_is_its_own_and_is_saved_and_printed(monkeypatch: pytest.MonkeyPatch) -> None:
     saved: list[tuple[str, bytes]] = []
     printed: list[bytes] = []
-    of_label = "mobile.session.label"
+    of_label = "mobile.session.mix.label"
     monkeypatch.setattr(f"{of_label}.save_file", lambda name, data, _: saved.append((name, data)))
     monkeypatch.setattr(f"{of_label}.print_picture", lambda data, _: printed.append(data))
 

@@ -7,9 +7,9 @@ import pytest
 
 from core.errors import Refused
 from mobile.screens.mix.place import MixPlace
-from mobile.session.begin import start_pot
-from mobile.session.cans import can_now
-from mobile.session.mishaps import (
+from mobile.session.cans.can import can_now
+from mobile.session.mix.begin import start_pot
+from mobile.session.mix.mishaps import (
     hide_stray,
     left_of,
     make_smaller,
@@ -18,9 +18,8 @@ from mobile.session.mishaps import (
     smaller,
     wrong_can,
 )
-from mobile.session.pots import pots
-from mobile.session.session import Session
-from mobile.session.weigh_out import (
+from mobile.session.mix.pots import pots
+from mobile.session.mix.weigh_out import (
     keep_over,
     on_the_mark,
     scale_reads,
@@ -29,6 +28,7 @@ from mobile.session.weigh_out import (
     tip_out,
     undo_last,
 )
+from mobile.session.session import Session
 from mobile.store.entries import StrayPoured
 from mobile.words import mishaps as words
 from mobile.words import mix as mix_words

@@ -6,9 +6,9 @@ from dataclasses import replace
 import pytest
 
 from mobile import clock
-from mobile.session import begin, weigh_out
-from mobile.session.cans import can_now
-from mobile.session.pots import pots
+from mobile.session.cans.can import can_now
+from mobile.session.mix import begin, weigh_out
+from mobile.session.mix.pots import pots
 from mobile.session.session import Declined
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words

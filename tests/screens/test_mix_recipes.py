@@ -8,8 +8,8 @@ import pytest
 
 from core.units import System
 from mobile import theme as t
-from mobile.session import weigh_out
-from mobile.session.pots import pots, under_way
+from mobile.session.mix import weigh_out
+from mobile.session.mix.pots import pots, under_way
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.words import looks

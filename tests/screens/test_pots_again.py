@@ -7,16 +7,16 @@ import pytest
 
 from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
-from mobile.session.begin import like_pot, start_pot
 from mobile.session.chips import chip_of
-from mobile.session.leftovers import Back, weigh_back
-from mobile.session.mishaps import wrong_can
-from mobile.session.mix import keep_mix
-from mobile.session.pot_again import add_to_pot, correct_pot
-from mobile.session.pots import pots, under_way
+from mobile.session.mix.begin import like_pot, start_pot
+from mobile.session.mix.leftovers import Back, weigh_back
+from mobile.session.mix.mishaps import wrong_can
+from mobile.session.mix.pot_again import add_to_pot, correct_pot
+from mobile.session.mix.pots import pots, under_way
+from mobile.session.mix.recipes import keep_mix
+from mobile.session.mix.to_weigh import made_g
+from mobile.session.mix.weigh_out import keep_over
 from mobile.session.session import Declined
-from mobile.session.to_weigh import made_g
-from mobile.session.weigh_out import keep_over
 from mobile.words import grams as in_grams
 from mobile.words import mix as mix_words
 from mobile.words import pot as pot_words

@@ -8,14 +8,14 @@ import pytest
 from core.errors import Refused
 from core.mixing.over_pour import Make
 from mobile import clock
-from mobile.session import weigh_out
-from mobile.session.begin import start_pot, takes_g
-from mobile.session.cups import cups_of, even, fill_cups
+from mobile.session.cans.prices import prices_per_g
 from mobile.session.how import how_of
-from mobile.session.leftovers import Back, weigh_back
-from mobile.session.mishaps import pour_again
-from mobile.session.pace import more_pours, pace_s, pours_again, tens_s
-from mobile.session.prices import prices_per_g
+from mobile.session.mix import weigh_out
+from mobile.session.mix.begin import start_pot, takes_g
+from mobile.session.mix.cups import cups_of, even, fill_cups
+from mobile.session.mix.leftovers import Back, weigh_back
+from mobile.session.mix.mishaps import pour_again
+from mobile.session.mix.pace import more_pours, pace_s, pours_again, tens_s
 from mobile.session.session import Declined
 from mobile.session.view import View
 from mobile.store.entries import StoodOpen

@@ -5,7 +5,7 @@ import asyncio
 import pytest
 
 from mobile.screens.job.stops import stops_of
-from mobile.session.hand_over import ahead
+from mobile.session.job.hand_over import ahead
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.words import job as words

@@ -8,7 +8,7 @@ from core.units import System
 from mobile.screens.walls.place import WallsPlace
 from mobile.session.session import Session
 from mobile.session.view import View
-from mobile.session.walls import job_area_m2
+from mobile.session.walls.walls import job_area_m2
 from mobile.words import trouble
 from mobile.words import walls as words
 from tests.screens.seen import OnPlace, find, has, tap, write

@@ -9,8 +9,8 @@ from mobile.screens.mix.in_short import in_short
 from mobile.screens.mix.room import KEYS_LEAST, keys_high, mishap_figure, mishap_keys_high
 from mobile.screens.mix.start_form import batch_of
 from mobile.screens.mix.step_room import Said, step_room
-from mobile.session.mishaps import wrong_can
-from mobile.session.scale import check_scale
+from mobile.session.mix.mishaps import wrong_can
+from mobile.session.mix.scale import check_scale
 from mobile.session.view import View
 from mobile.words import advice as words
 from mobile.words import mix as mix_words

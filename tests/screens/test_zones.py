@@ -5,8 +5,8 @@ import asyncio
 import pytest
 
 from mobile.screens.walls.place import WallsPlace
-from mobile.session import begin, weigh_out
-from mobile.session.pots import under_way
+from mobile.session.mix import begin, weigh_out
+from mobile.session.mix.pots import under_way
 from mobile.words import walls as words
 from tests.screens.seen import OnPlace, find, has, tap, write
 from tests.screens.seen import words as said

@@ -10,12 +10,12 @@ from dataclasses import replace
 
 from core.cans.drying import Air, dried_off
 from core.mixing.scale import shown_g
-from mobile.session import cups, weigh_out
-from mobile.session.begin import start_pot
-from mobile.session.cup import cup_for, volume_l
-from mobile.session.leftovers import Back, jars_of, keep_leftover, throw_away, weigh_back
-from mobile.session.mishaps import left_of, make_smaller, smaller
-from mobile.session.pots import all_pots, pot_by, under_way
+from mobile.session.mix import cups, weigh_out
+from mobile.session.mix.begin import start_pot
+from mobile.session.mix.cup import cup_for, volume_l
+from mobile.session.mix.leftovers import Back, jars_of, keep_leftover, throw_away, weigh_back
+from mobile.session.mix.mishaps import left_of, make_smaller, smaller
+from mobile.session.mix.pots import all_pots, pot_by, under_way
 from mobile.session.session import Session
 from mobile.store.entries import CanWeighed, LidOff
 from mobile.store.pot import Pot

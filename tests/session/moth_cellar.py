@@ -2,7 +2,7 @@
 
 import asyncio
 
-from mobile.session.demo import open_demo
+from mobile.session.job.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import Session
 from mobile.store.records import Can, Mix, Wall, Zone

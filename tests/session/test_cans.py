@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from core.errors import Refused
-from mobile.session.cans import (
+from mobile.session.cans.can import (
     can_for,
     can_gone,
     can_now,

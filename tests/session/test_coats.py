@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from mobile.session.coats import (
+from mobile.session.coats.coat import (
     NUDGE_S,
     caution_before,
     coat_finished,
@@ -13,9 +13,17 @@ from mobile.session.coats import (
     read_caution,
     still_tacky,
 )
-from mobile.session.coats_now import CoatNow, coats_now
-from mobile.session.due import alarms, in_order, next_change_s, nudged, on_clock, planned, soonest
-from mobile.session.job import set_settings, settings_now
+from mobile.session.coats.due import (
+    alarms,
+    in_order,
+    next_change_s,
+    nudged,
+    on_clock,
+    planned,
+    soonest,
+)
+from mobile.session.coats.standing import CoatNow, coats_now
+from mobile.session.job.jobs import set_settings, settings_now
 from mobile.session.session import Session
 from tests.session.two_walls import WALL_1, WALL_2, Watch, finished, hour_s, two_walls
 

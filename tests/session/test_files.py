@@ -5,8 +5,8 @@ from typing import Any, get_args
 
 import pytest
 
-from mobile.session import files
-from mobile.session.job import new_job, set_settings, settings_now
+from mobile.session.job import files
+from mobile.session.job.jobs import new_job, set_settings, settings_now
 from mobile.session.known import SETTINGS, known_of
 from mobile.session.session import Session
 from mobile.store.door import MemoryDoor

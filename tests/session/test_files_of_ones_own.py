@@ -2,12 +2,14 @@
 
 import asyncio
 
-from mobile.session import begin, coats, job, mix, ready_made, weigh_out
-from mobile.session.coats_now import coats_now
-from mobile.session.demo import open_demo
-from mobile.session.pots import under_way
+from mobile.session.coats import coat
+from mobile.session.coats.standing import coats_now
+from mobile.session.job import jobs, ready_made
+from mobile.session.job.demo import open_demo
+from mobile.session.mix import begin, recipes, weigh_out
+from mobile.session.mix.pots import under_way
 from mobile.session.session import Session
-from mobile.session.walls import remove_wall
+from mobile.session.walls.walls import remove_wall
 from mobile.store.incoming import read_file
 from mobile.store.pot import Pot
 from tests.session.test_files import at_a_library
@@ -34,9 +36,9 @@ def test_a_demo_that_was_taken_back_and_a_schedule_to_start_from_read_back() -> 
         await open_demo(session)
         await open_demo(session)
         reads_back(session)
-        await job.new_job(session, "Garden wall")
+        await jobs.new_job(session, "Garden wall")
         for ready in ready_made.ready_made():
-            await job.new_job(session, ready.name)
+            await jobs.new_job(session, ready.name)
             await ready_made.take(session, ready)
         reads_back(session)
 
@@ -72,15 +74,15 @@ def test_a_job_reads_back_whose_walls_and_mixes_were_taken_off_after_the_work() 
         session = await at_a_library()
         await open_demo(session)
         for _ in range(3):
-            await coats.coat_finished(session, coats_now(session.known)[0])
-            await coats.still_tacky(session, coats_now(session.known)[0])
+            await coat.coat_finished(session, coats_now(session.known)[0])
+            await coat.still_tacky(session, coats_now(session.known)[0])
         for one in session.known.job_mixes:
-            await mix.remove_mix(session, one)
+            await recipes.remove_mix(session, one)
         for wall in session.known.job_walls:
             await remove_wall(session, wall)
         reads_back(session)
         (only,) = session.known.jobs
-        await job.put_away(session, only)
+        await jobs.put_away(session, only)
         reads_back(session)
 
     asyncio.run(run())

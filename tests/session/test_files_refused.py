@@ -5,8 +5,8 @@ from typing import Any
 
 import pytest
 
-from mobile.session import files
-from mobile.session.job import new_job
+from mobile.session.job import files
+from mobile.session.job.jobs import new_job
 from mobile.session.session import Declined
 from mobile.words import files as words
 from tests.session.test_files import at_a_library, said

@@ -8,14 +8,14 @@ import pytest
 from core.errors import Refused
 from core.waits.pair import PairWait, Wait
 from mobile.screens.job.place import JobPlace
-from mobile.session.begin import start_planned
-from mobile.session.coats_now import coats_now
-from mobile.session.hand_over import ahead, hindered
-from mobile.session.labels import job_now
-from mobile.session.pots import all_pots, under_way
-from mobile.session.shopping import assumed, on_shelf_g, on_steps, unmixed
-from mobile.session.walls import keep_wall
-from mobile.session.weigh_out import give_up, on_the_mark
+from mobile.session.coats.standing import coats_now
+from mobile.session.job.hand_over import ahead, hindered
+from mobile.session.job.label_waits import job_now
+from mobile.session.job.shopping import assumed, on_shelf_g, on_steps, unmixed
+from mobile.session.mix.begin import start_planned
+from mobile.session.mix.pots import all_pots, under_way
+from mobile.session.mix.weigh_out import give_up, on_the_mark
+from mobile.session.walls.walls import keep_wall
 from mobile.store.entries import TippedOut
 from mobile.store.records import LabelWait
 from tests.screens.seen import OnPlace

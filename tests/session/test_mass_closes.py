@@ -6,8 +6,8 @@ side of each sum is the truth, kept apart in `basement.py`. Source: conservation
 
 import pytest
 
-from mobile.session.pots import all_pots
-from mobile.session.went import where_it_went
+from mobile.session.mix.pots import all_pots
+from mobile.session.mix.went import where_it_went
 from mobile.store.entries import Poured
 from tests.session.basement import STEP_G, Basement, job_done
 

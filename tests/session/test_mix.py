@@ -4,11 +4,11 @@ from dataclasses import replace
 
 import pytest
 
-from mobile.session import begin, weigh_out
-from mobile.session.cans import can_now
-from mobile.session.pots import pots, under_way
+from mobile.session.cans.can import can_now
+from mobile.session.mix import begin, weigh_out
+from mobile.session.mix.pots import pots, under_way
+from mobile.session.mix.to_weigh import to_weigh_next
 from mobile.session.session import Session
-from mobile.session.to_weigh import to_weigh_next
 from mobile.store.records import Mix
 from tests.session.ember import CAN_7, EMBER, SETTINGS, STAMP, again, ember
 from tests.session.weighing import now, reads, run, to_orange

@@ -6,9 +6,9 @@ import pytest
 
 from core.errors import Refused
 from core.paints.recipe import Part
-from mobile.session import begin, mix, weigh_out
 from mobile.session.known import found
-from mobile.session.pots import pots, under_way
+from mobile.session.mix import begin, recipes, weigh_out
+from mobile.session.mix.pots import pots, under_way
 from mobile.session.session import Session
 from mobile.store.entries import Undone
 from mobile.store.errors import Full
@@ -72,7 +72,7 @@ def test_a_recipe_that_nobody_can_weigh_is_refused() -> None:
             (Part("FO", 1.0), Part("FO", 2.0)),
         ):
             with pytest.raises(Refused):
-                await mix.keep_mix(session, replace(EMBER, parts=parts))
+                await recipes.keep_mix(session, replace(EMBER, parts=parts))
         assert found(session.known.mixes, "ember") == EMBER
 
     run(story())
@@ -83,7 +83,7 @@ def test_a_new_recipe_brings_its_job_and_its_paints_and_all_go_with_undo() -> No
         session = Session(Shelf(), "phone")
         paint = Paint("new", *STAMP, "moss")
         moss = Mix("", *STAMP, "", "moss wing", (Part("new", 1.0),), "glaze", None)
-        kept = await mix.keep_mix(session, moss, (paint,))
+        kept = await recipes.keep_mix(session, moss, (paint,))
         assert session.known.job is not None
         assert (kept.job, session.known.job_mixes) == (session.known.job.id, (kept,))
         await session.undo()
@@ -98,9 +98,9 @@ def test_a_changed_recipe_leaves_a_weighed_pot_as_it_was() -> None:
         await to_orange(session)
         await weigh_out.stirred(session, now(session))
         before = pots(session.known)[0]
-        await mix.keep_mix(session, replace(EMBER, parts=(Part("FO", 1.0),)))
+        await recipes.keep_mix(session, replace(EMBER, parts=(Part("FO", 1.0),)))
         assert pots(session.known)[0] == before
-        await mix.remove_mix(session, EMBER)
+        await recipes.remove_mix(session, EMBER)
         assert pots(session.known)[0] == before
 
     run(story())

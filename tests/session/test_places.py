@@ -7,11 +7,11 @@ import pytest
 
 from core.errors import Refused
 from mobile import clock
-from mobile.session.coats import coat_finished
-from mobile.session.coats_now import CoatNow, coats_now, place_now
-from mobile.session.due import alarms, in_order
+from mobile.session.coats.coat import coat_finished
+from mobile.session.coats.due import alarms, in_order
+from mobile.session.coats.standing import CoatNow, coats_now, place_now
 from mobile.session.session import Session
-from mobile.session.zones import keep_zone
+from mobile.session.walls.zones import keep_zone
 from mobile.store.entries import CoatFinished
 from tests.session import moth_cellar as job
 from tests.session.two_walls import Watch, hour_s

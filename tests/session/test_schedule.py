@@ -9,14 +9,14 @@ from core.errors import Refused
 from core.paints.recipe import Part
 from core.waits.pair import PairWait, Wait
 from core.walls.shape import Wall as Shape
-from mobile.session import schedule as verbs
-from mobile.session.coats import coat_finished
-from mobile.session.coats_now import place_now
-from mobile.session.hand_over import ahead
-from mobile.session.labels import label_wait
-from mobile.session.ready_made import ready_made, take
+from mobile.session.coats.coat import coat_finished
+from mobile.session.coats.standing import place_now
+from mobile.session.job import schedule as verbs
+from mobile.session.job.hand_over import ahead
+from mobile.session.job.label_waits import label_wait
+from mobile.session.job.ready_made import ready_made, take
 from mobile.session.session import Session
-from mobile.session.walls import keep_wall
+from mobile.session.walls.walls import keep_wall
 from mobile.store.records import Job, LabelWait, Mix, Paint
 from tests.session.shelf import Shelf
 from tests.session.two_walls import PROMOTED, STAMP, Watch, hour_s, two_walls

@@ -8,11 +8,11 @@ import pytest
 from core.errors import Refused
 from core.walls.shape import Opening
 from core.walls.shape import Wall as Shape
-from mobile.session import job as jobs
-from mobile.session.demo import open_demo
+from mobile.session.job import jobs
+from mobile.session.job.demo import open_demo
 from mobile.session.known import known_of
 from mobile.session.session import Session
-from mobile.session.walls import job_area_m2, keep_wall, next_name, remove_wall
+from mobile.session.walls.walls import job_area_m2, keep_wall, next_name, remove_wall
 from mobile.words import trouble
 from tests.session.shelf import Shelf
 

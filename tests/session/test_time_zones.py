@@ -7,8 +7,8 @@ from datetime import UTC, datetime
 import pytest
 
 from mobile import clock
-from mobile.session.coats_now import coats_now
-from mobile.session.due import alarms
+from mobile.session.coats.due import alarms
+from mobile.session.coats.standing import coats_now
 from mobile.session.times import when
 from mobile.store.entries import CoatFinished
 from tests.session.two_walls import WALL_1, two_walls

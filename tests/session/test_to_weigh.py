@@ -5,11 +5,11 @@ from dataclasses import replace
 
 import pytest
 
-from mobile.session import begin, mix, weigh_out
-from mobile.session.pots import pots, under_way
+from mobile.session.mix import begin, recipes, weigh_out
+from mobile.session.mix.pots import pots, under_way
+from mobile.session.mix.to_weigh import next_load, to_weigh_next
 from mobile.session.session import Session
-from mobile.session.to_weigh import next_load, to_weigh_next
-from mobile.session.zones import keep_zone
+from mobile.session.walls.zones import keep_zone
 from tests.session import moth_cellar as job
 
 
@@ -62,7 +62,7 @@ def test_grams_typed_by_hand_win_once() -> None:
     async def story() -> None:
         session = await job.at_moth_cellar()
         leaf = job.mix(session.known, "leaf")
-        await mix.keep_mix(session, replace(leaf, planned_g=50.0))
+        await recipes.keep_mix(session, replace(leaf, planned_g=50.0))
         load = next_load(session.known, job.mix(session.known, "leaf"))
         assert load is not None
         assert load.load_g == pytest.approx(50.0)

@@ -4,8 +4,8 @@ import asyncio
 from collections.abc import Coroutine
 from typing import Any
 
-from mobile.session import begin, weigh_out
-from mobile.session.pots import under_way
+from mobile.session.mix import begin, weigh_out
+from mobile.session.mix.pots import under_way
 from mobile.session.session import Session
 from mobile.store.pot import Pot
 

@@ -8,7 +8,7 @@ from itertools import count
 from unittest.mock import patch
 from uuid import UUID
 
-from mobile.session.demo import open_demo
+from mobile.session.job.demo import open_demo
 from mobile.session.session import Session
 from mobile.store.door import MemoryDoor
 from mobile.store.entries import (

@@ -5,17 +5,17 @@ import random
 from collections import Counter
 from itertools import pairwise
 
-from mobile.session.amounts import amounts
-from mobile.session.cans import cans_now
-from mobile.session.coats_now import coats_now
-from mobile.session.cup import tops_ratio
-from mobile.session.due import alarms, in_order
-from mobile.session.hand_over import ahead
+from mobile.session.cans.can import cans_now
+from mobile.session.cans.prices import prices_per_g
+from mobile.session.coats.due import alarms, in_order
+from mobile.session.coats.standing import coats_now
+from mobile.session.job.hand_over import ahead
+from mobile.session.job.label_waits import label_wait
 from mobile.session.known import Known, known_of
-from mobile.session.labels import label_wait
-from mobile.session.pots import all_pots
-from mobile.session.prices import prices_per_g
-from mobile.session.walls import job_area_m2
+from mobile.session.mix.cup import tops_ratio
+from mobile.session.mix.pots import all_pots
+from mobile.session.walls.amounts import amounts
+from mobile.session.walls.walls import job_area_m2
 from mobile.store.errors import Clash, Newer, Unreadable, WrongFile
 from mobile.store.export import exported
 from mobile.store.incoming import Incoming, read_file

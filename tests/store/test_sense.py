@@ -5,9 +5,9 @@ from typing import Any, get_args
 
 import pytest
 
-from mobile.session.amounts import TOOLS, USUAL_TOOLS
-from mobile.session.job import CAPACITY_G
-from mobile.session.rates import USUAL_G_M2
+from mobile.session.job.jobs import CAPACITY_G
+from mobile.session.walls.amounts import TOOLS, USUAL_TOOLS
+from mobile.session.walls.rates import USUAL_G_M2
 from mobile.store import sense
 from mobile.store.codec import KINDS
 from mobile.store.errors import Senseless

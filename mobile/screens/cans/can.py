@@ -9,7 +9,7 @@ from mobile.parts.tap import Action
 from mobile.screens.cans.fields import Filling, label_fields, tare_fields, what_fields
 from mobile.screens.cans.form import form_of, meant, problem
 from mobile.session.address import go
-from mobile.session.cans import can_gone, keep_can, next_number
+from mobile.session.cans.can import can_gone, keep_can, next_number
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.session import use_session

@@ -2,7 +2,7 @@
 
 from core.units import System
 from mobile.parts.can import CanFace
-from mobile.session.cans import CanNow
+from mobile.session.cans.can import CanNow
 from mobile.session.view import View
 from mobile.words import cans as words
 from mobile.words import places

@@ -15,10 +15,10 @@ from mobile.parts.fields import EntryField, Field, Fields
 from mobile.parts.swatches import Swatches
 from mobile.parts.tap import Action, grow
 from mobile.screens.cans.form import CanForm, suggested
-from mobile.session.cans import EMPTY, UNOPENED
+from mobile.session.cans.can import EMPTY, UNOPENED
+from mobile.session.cans.looks import look_error, look_of
 from mobile.session.forms import Edit
 from mobile.session.known import Known
-from mobile.session.looks import look_error, look_of
 from mobile.session.view import View
 from mobile.store.records import Paint
 from mobile.words import cans as words

@@ -3,9 +3,9 @@
 from dataclasses import dataclass, replace
 
 from core.errors import Refused, require
-from mobile.session.cans import EMPTY, UNOPENED, checked, paint_named
+from mobile.session.cans.can import EMPTY, UNOPENED, checked, paint_named
+from mobile.session.cans.looks import LOOK_LONG, look_error, look_of
 from mobile.session.known import Known, found
-from mobile.session.looks import LOOK_LONG, look_error, look_of
 from mobile.session.view import View
 from mobile.store.records import Can, Paint
 

@@ -8,8 +8,8 @@ from mobile.parts.buttons import outline_button
 from mobile.parts.tap import Action, grow
 from mobile.screens.cans.reading import Reading
 from mobile.session.address import EDIT, HOW, POURS, go
-from mobile.session.cans import CanNow, Found
-from mobile.session.goes_over import GoesOver, goes_over
+from mobile.session.cans.can import CanNow, Found
+from mobile.session.cans.goes_over import GoesOver, goes_over
 from mobile.session.known import Known
 from mobile.session.view import View
 from mobile.words import cans as words

@@ -7,7 +7,7 @@ from mobile.parts.boards import Fact
 from mobile.parts.sheet import How
 from mobile.screens.cans.drawn import name_of
 from mobile.screens.cans.reading import Reading
-from mobile.session.cans import CanNow
+from mobile.session.cans.can import CanNow
 from mobile.session.how import how_of
 from mobile.session.times import when
 from mobile.session.view import View

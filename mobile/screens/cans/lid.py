@@ -13,8 +13,8 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
+from mobile.session.cans.goes_over import across_of, last_air, lid_form, lid_off
 from mobile.session.forms import Edit, use_form
-from mobile.session.goes_over import across_of, last_air, lid_form, lid_off
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view

@@ -16,10 +16,10 @@ from mobile.screens.cans.paint_fields import density_fields, rate_fields, typed
 from mobile.screens.cans.paint_form import PaintForm, form_of
 from mobile.screens.cans.paint_rows import size_fields, wait_fields
 from mobile.session.address import NEW, PAINTS, go
+from mobile.session.cans.looks import look_error, look_of
+from mobile.session.cans.paints import in_use, keep_paint, remove_paint
 from mobile.session.forms import Edit, use_form
 from mobile.session.known import Known
-from mobile.session.looks import look_error, look_of
-from mobile.session.paints import in_use, keep_paint, remove_paint
 from mobile.session.session import use_session
 from mobile.session.view import use_view
 from mobile.store.records import Paint

@@ -13,8 +13,8 @@ from mobile import theme as t
 from mobile.parts.choice import segmented
 from mobile.parts.fields import Field, Fields
 from mobile.screens.cans.paint_form import TYPED, WEIGHED, PaintForm
+from mobile.session.cans.paints import MASS_G
 from mobile.session.forms import Edit
-from mobile.session.paints import MASS_G
 from mobile.session.view import View
 from mobile.words import paints as words
 from mobile.words import trouble

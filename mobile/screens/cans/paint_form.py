@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from core.cans.price import Size
 from core.errors import Refused
 from core.waits.pair import Wait
-from mobile.session.looks import look_error, look_of
-from mobile.session.paints import density_of
+from mobile.session.cans.looks import look_error, look_of
+from mobile.session.cans.paints import density_of
 from mobile.session.view import View
 from mobile.store.records import LabelWait, Paint
 

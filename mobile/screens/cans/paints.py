@@ -11,8 +11,8 @@ from mobile.parts.chip import TwoLight
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import NEW, PAINTS, go
+from mobile.session.cans.paints import lacks, take_starter
 from mobile.session.known import Known
-from mobile.session.paints import lacks, take_starter
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.records import Paint

@@ -10,7 +10,7 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow, surface, tap
 from mobile.screens.cans.drawn import face_of, grams_of, name_of, spoken
 from mobile.session.address import go
-from mobile.session.cans import CanNow, cans_now
+from mobile.session.cans.can import CanNow, cans_now
 from mobile.session.known import Known
 from mobile.session.view import View, use_view
 from mobile.words import cans as words

@@ -12,8 +12,8 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.screens.cans.drawn import name_of
 from mobile.session.address import LID, go
-from mobile.session.cans import can_now
-from mobile.session.goes_over import Happened, happened_to
+from mobile.session.cans.can import can_now
+from mobile.session.cans.goes_over import Happened, happened_to
 from mobile.session.known import Known
 from mobile.session.times import when
 from mobile.session.view import View, use_view

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import Refused
-from mobile.session.cans import CanNow, Found, reading_of
+from mobile.session.cans.can import CanNow, Found, reading_of
 from mobile.session.view import View
 
 

@@ -11,8 +11,8 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow, spread, tap
 from mobile.screens.cans.drawn import face_of, grams_of, litres_of, name_of, spoken
 from mobile.session.address import NEW, PAINTS, PICK, go
-from mobile.session.cans import CanNow, cans_now, typed_reading
-from mobile.session.demo import open_demo
+from mobile.session.cans.can import CanNow, cans_now, typed_reading
+from mobile.session.job.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view

@@ -14,7 +14,7 @@ from mobile.screens.cans.how import how
 from mobile.screens.cans.reading import Reading, read_scale
 from mobile.screens.cans.room import figure_wide, inside, keys_high
 from mobile.session.address import PICK, go
-from mobile.session.cans import READS, CanNow, can_now, weigh_can, weigh_form
+from mobile.session.cans.can import READS, CanNow, can_now, weigh_can, weigh_form
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session

@@ -11,9 +11,9 @@ from mobile.screens.coats import thumb
 from mobile.screens.coats.scene import Seen
 from mobile.screens.coats.thumb import Aim
 from mobile.screens.coats.weigh import weigh_actions
-from mobile.session import coats as verbs
-from mobile.session import due
-from mobile.session.coats_now import CoatNow
+from mobile.session.coats import coat as verbs
+from mobile.session.coats import due
+from mobile.session.coats.standing import CoatNow
 from mobile.session.session import Session
 from mobile.words import coats as words
 

@@ -15,10 +15,10 @@ from mobile.screens.coats.foot import line
 from mobile.screens.coats.how import how
 from mobile.screens.coats.scene import Hands, Scene, Seen
 from mobile.screens.coats.thumb import Aim
-from mobile.session import coats as verbs
-from mobile.session import due
-from mobile.session.coats_now import CoatNow, coats_now
-from mobile.session.due import in_order
+from mobile.session.coats import coat as verbs
+from mobile.session.coats import due
+from mobile.session.coats.due import in_order
+from mobile.session.coats.standing import CoatNow, coats_now
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session

@@ -11,8 +11,8 @@ from mobile.screens.coats.clock import strip_of
 from mobile.screens.coats.foot import foot_of
 from mobile.screens.coats.scene import Hands, Scene
 from mobile.screens.coats.standing import standing_side
-from mobile.session.coats_now import CoatNow
-from mobile.session.due import on_clock
+from mobile.session.coats.due import on_clock
+from mobile.session.coats.standing import CoatNow
 from mobile.session.times import when
 from mobile.words import coats as words
 

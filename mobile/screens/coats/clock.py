@@ -9,8 +9,8 @@ from core.waits.pair import Drying
 from mobile import clock
 from mobile import theme as t
 from mobile.parts.waits import Axis, Clock, Strip, Tick, axis_of
-from mobile.session.coats_now import CoatNow
-from mobile.session.due import next_change_s, on_clock
+from mobile.session.coats.due import next_change_s, on_clock
+from mobile.session.coats.standing import CoatNow
 from mobile.session.times import minute_s
 from mobile.session.view import View
 

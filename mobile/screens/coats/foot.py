@@ -9,7 +9,7 @@ from mobile.parts.tap import Action, grow, spread
 from mobile.parts.waits import wait_fact
 from mobile.screens.coats.scene import Hands, Scene
 from mobile.session.address import HOW, go
-from mobile.session.coats_now import CoatNow
+from mobile.session.coats.standing import CoatNow
 from mobile.session.times import when
 from mobile.words import coats as words
 from mobile.words import places

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from mobile.parts.boards import Fact
 from mobile.parts.sheet import How
-from mobile.session.coats_now import CoatNow
+from mobile.session.coats.standing import CoatNow
 from mobile.session.how import how_of
 from mobile.session.times import when
 from mobile.session.view import View

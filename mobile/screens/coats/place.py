@@ -6,7 +6,7 @@ from mobile.parts.notices import empty
 from mobile.parts.tap import Action
 from mobile.screens.coats.board import CoatsBoard
 from mobile.session.address import NEW, go, with_sheet
-from mobile.session.demo import open_demo
+from mobile.session.job.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.words import coats as words

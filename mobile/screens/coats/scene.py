@@ -6,7 +6,7 @@ from typing import Any
 
 from mobile.parts.waits import Clock
 from mobile.screens.coats.thumb import Aim
-from mobile.session.coats_now import CoatNow
+from mobile.session.coats.standing import CoatNow
 from mobile.session.known import Known
 from mobile.session.session import Session
 from mobile.session.view import View

@@ -6,7 +6,7 @@ from mobile import theme as t
 from mobile.parts.boards import COLORS, SIGNS, State
 from mobile.parts.icons import icon
 from mobile.screens.coats.scene import Scene
-from mobile.session.coats_now import CoatNow
+from mobile.session.coats.standing import CoatNow
 from mobile.session.times import minutes_s, when
 from mobile.words import coats as words
 

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from mobile.parts.tap import Action, Do
-from mobile.session.coats_now import CoatNow
-from mobile.session.due import planned, soonest
+from mobile.session.coats.due import planned, soonest
+from mobile.session.coats.standing import CoatNow
 from mobile.session.times import when
 from mobile.words import cautions
 from mobile.words import coats as words

@@ -2,11 +2,11 @@
 
 from mobile.parts.tap import Action
 from mobile.session.address import PICK, go
-from mobile.session.begin import start_planned
 from mobile.session.known import Known
-from mobile.session.pots import under_way
+from mobile.session.mix.begin import start_planned
+from mobile.session.mix.pots import under_way
+from mobile.session.mix.to_weigh import to_weigh_next
 from mobile.session.session import Session
-from mobile.session.to_weigh import to_weigh_next
 from mobile.session.view import View
 from mobile.words import coats as words
 from mobile.words import places

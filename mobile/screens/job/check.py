@@ -14,7 +14,7 @@ from mobile.parts.tap import Action
 from mobile.session.address import go
 from mobile.session.forms import use_form
 from mobile.session.known import Known
-from mobile.session.scale import CHECK_FORM, check_scale
+from mobile.session.mix.scale import CHECK_FORM, check_scale
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.words import places

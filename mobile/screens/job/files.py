@@ -12,8 +12,8 @@ from mobile.parts.boards import Row, row, rows
 from mobile.parts.buttons import outline_button
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
-from mobile.session import files as verbs
 from mobile.session.address import go
+from mobile.session.job import files as verbs
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.words import files as words

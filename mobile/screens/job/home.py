@@ -14,8 +14,8 @@ from mobile.parts.schedule import schedule
 from mobile.parts.tap import Action
 from mobile.screens.job.stops import stops_of
 from mobile.session.address import NEW, go
-from mobile.session.demo import open_demo
-from mobile.session.hand_over import Ahead, ahead, hindered
+from mobile.session.job.demo import open_demo
+from mobile.session.job.hand_over import Ahead, ahead, hindered
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.session.times import when

@@ -11,8 +11,7 @@ from mobile.parts.choice import segmented
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import PAINTS, go
-from mobile.session.known import Known
-from mobile.session.shopping import (
+from mobile.session.job.shopping import (
     Wanted,
     assumed,
     on_shelf_g,
@@ -21,7 +20,8 @@ from mobile.session.shopping import (
     unmixed,
     wanted,
 )
-from mobile.session.to_weigh import amount_or_none
+from mobile.session.known import Known
+from mobile.session.mix.to_weigh import amount_or_none
 from mobile.session.view import View, use_view
 from mobile.words import grams as in_grams
 from mobile.words import how_much as words

@@ -9,10 +9,10 @@ from mobile.parts.buttons import main_button, outline_button, second_button
 from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
-from mobile.session import job as verbs
 from mobile.session.address import NEW, go
-from mobile.session.demo import open_demo
 from mobile.session.forms import use_form
+from mobile.session.job import jobs as verbs
+from mobile.session.job.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.store.records import Job

@@ -6,7 +6,7 @@ from core.coats.schedule import PlannedStep
 from mobile.parts.buttons import second_button, stack_or_row
 from mobile.parts.tap import Action
 from mobile.session.address import go
-from mobile.session.schedule import keep_steps, moved
+from mobile.session.job.schedule import keep_steps, moved
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.words import job as words

@@ -10,8 +10,8 @@ from mobile.parts.buttons import outline_button
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
+from mobile.session.job.ready_made import ReadyMade, ready_made, take
 from mobile.session.known import Known
-from mobile.session.ready_made import ReadyMade, ready_made, take
 from mobile.session.session import use_session
 from mobile.words import job as words
 from mobile.words import places

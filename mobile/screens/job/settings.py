@@ -13,9 +13,9 @@ from mobile.parts.choice import segmented
 from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
-from mobile.session import job as verbs
 from mobile.session.address import go
 from mobile.session.forms import use_form
+from mobile.session.job import jobs as verbs
 from mobile.session.known import Known
 from mobile.session.session import Session, use_session
 from mobile.session.view import View, use_view

@@ -19,9 +19,9 @@ from mobile.screens.job.order import order
 from mobile.screens.job.said import wait_said
 from mobile.session.address import go
 from mobile.session.forms import Edit, use_form
+from mobile.session.job.label_waits import job_now
+from mobile.session.job.schedule import keep_step, wait_between
 from mobile.session.known import Known
-from mobile.session.labels import job_now
-from mobile.session.schedule import keep_step, wait_between
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.words import job as words

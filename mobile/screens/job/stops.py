@@ -4,10 +4,10 @@ from core.coats.schedule import HAND_OVER, PlannedStep
 from mobile import clock
 from mobile.parts.schedule import Stop
 from mobile.screens.job.said import wait_said
-from mobile.session.hand_over import Ahead
+from mobile.session.job.hand_over import Ahead
+from mobile.session.job.label_waits import job_now
+from mobile.session.job.schedule import step_states, wait_between
 from mobile.session.known import Known
-from mobile.session.labels import job_now
-from mobile.session.schedule import step_states, wait_between
 from mobile.session.view import View
 from mobile.store.records import Job
 from mobile.words import job as words

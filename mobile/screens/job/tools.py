@@ -12,11 +12,11 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
-from mobile.session.amounts import KEEPS_G, TOOLS, keeps_g, set_keeps
 from mobile.session.forms import use_form
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
+from mobile.session.walls.amounts import KEEPS_G, TOOLS, keeps_g, set_keeps
 from mobile.store.records import ToolKeeps
 from mobile.words import amounts as words
 from mobile.words import places

@@ -16,9 +16,9 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
 from mobile.session.address import go
 from mobile.session.forms import Edit, use_form
+from mobile.session.job.label_waits import LabelSays, label_wait
+from mobile.session.job.schedule import drop_wait, keep_wait, wait_between
 from mobile.session.known import Known
-from mobile.session.labels import LabelSays, label_wait
-from mobile.session.schedule import drop_wait, keep_wait, wait_between
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.words import job as words

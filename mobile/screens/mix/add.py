@@ -14,11 +14,11 @@ from mobile.parts.tap import Action
 from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.room import figure_most, inside, keys_high
 from mobile.session.address import go
-from mobile.session.cans_hold import lacking
-from mobile.session.from_cans import paint_of
-from mobile.session.jars import in_paints
 from mobile.session.known import Known
-from mobile.session.pot_again import add_form, add_to_pot
+from mobile.session.mix.cans_hold import lacking
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.jars import in_paints
+from mobile.session.mix.pot_again import add_form, add_to_pot
 from mobile.session.session import use_session
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view

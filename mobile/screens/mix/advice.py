@@ -12,12 +12,12 @@ from mobile import theme as t
 from mobile.parts.buttons import outline_button
 from mobile.parts.tap import Action
 from mobile.screens.mix.start_form import Batch
-from mobile.session.advice import SmallPart, allowed_g, off_g, small_part, spoilt
-from mobile.session.cans_hold import limiting
-from mobile.session.from_cans import paint_of
-from mobile.session.jars import jars_for, left_g
 from mobile.session.known import Known
-from mobile.session.leftovers import doubt_of
+from mobile.session.mix.advice import SmallPart, allowed_g, off_g, small_part, spoilt
+from mobile.session.mix.cans_hold import limiting
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.jars import jars_for, left_g
+from mobile.session.mix.leftovers import doubt_of
 from mobile.session.view import View
 from mobile.store.entries import LeftoverKept
 from mobile.store.records import Mix

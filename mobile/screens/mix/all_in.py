@@ -14,11 +14,11 @@ from mobile.screens.mix.room import FOOT, over_keys
 from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
+from mobile.session.mix.to_weigh import in_loads
+from mobile.session.mix.weigh_out import stirred, undo_last
 from mobile.session.session import use_session
-from mobile.session.to_weigh import in_loads
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import stirred, undo_last
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words

@@ -11,13 +11,13 @@ from mobile.screens.mix.amount_fields import rate_fields, tool_fields, walls
 from mobile.screens.mix.amount_form import AmountForm, form_of
 from mobile.screens.mix.amount_said import said
 from mobile.session.address import go
-from mobile.session.amounts import Amount, amount_of
 from mobile.session.forms import use_form
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.mix import keep_amount
+from mobile.session.mix.recipes import keep_amount
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
+from mobile.session.walls.amounts import Amount, amount_of
 from mobile.store.records import Mix
 from mobile.words import amounts as words
 from mobile.words import places

@@ -5,8 +5,8 @@ from dataclasses import dataclass, replace
 from core.coats.need import WETTINGS_COUNT
 from core.coats.rate import FILM_UM, G_M2, LOSS_RATIO, SPREAD_M2_L
 from core.errors import Refused, require
-from mobile.session.amounts import USUAL_TOOLS
 from mobile.session.view import Limits, View
+from mobile.session.walls.amounts import USUAL_TOOLS
 from mobile.store.records import Mix, Wetting
 
 USUAL, GRAMS, SPREAD, FILM = "usual", "g_m2", "spread_m2_l", "dft_um"

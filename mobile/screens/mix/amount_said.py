@@ -11,9 +11,9 @@ from mobile.parts.boards import Fact, Row, answer, board, facts, row, rows
 from mobile.parts.buttons import outline_button, second_button
 from mobile.parts.tap import Action
 from mobile.session.address import HOW, PAINTS, go
-from mobile.session.amounts import Amount, lacking_paints, patch_g
 from mobile.session.known import Known
 from mobile.session.view import View
+from mobile.session.walls.amounts import Amount, lacking_paints, patch_g
 from mobile.store.records import Mix
 from mobile.words import amounts as words
 from mobile.words import grams as in_grams

@@ -8,11 +8,11 @@ from core.mixing.pot import contents
 from core.mixing.scale import shown_g
 from mobile.parts.bucket import Layer
 from mobile.screens.mix.drawn import in_cup
-from mobile.session.begin import can_keep, too_heavy
-from mobile.session.cup import volume_l
-from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
-from mobile.session.pace import more_pours, pace_s, pours_again, tens_s
+from mobile.session.mix.begin import can_keep, too_heavy
+from mobile.session.mix.cup import volume_l
+from mobile.session.mix.from_cans import FromCan, from_can, paint_of
+from mobile.session.mix.pace import more_pours, pace_s, pours_again, tens_s
 from mobile.session.view import View
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams

@@ -11,7 +11,7 @@ from mobile.parts.tap import Action, Do, grow
 from mobile.screens.mix.drawn import face
 from mobile.screens.mix.room import NARROW, one_line
 from mobile.session.address import go
-from mobile.session.from_cans import FromCan
+from mobile.session.mix.from_cans import FromCan
 from mobile.session.view import View
 from mobile.store.entries import Poured
 from mobile.store.pot import Pot

@@ -12,9 +12,9 @@ from mobile.parts.can import Can
 from mobile.parts.sheet import How, HowStep
 from mobile.screens.mix.drawn import face
 from mobile.screens.mix.room import BESIDE_CAN, inside
-from mobile.session.from_cans import FromCan, from_can, paint_of
 from mobile.session.known import Known
-from mobile.session.pots import on_marks_g
+from mobile.session.mix.from_cans import FromCan, from_can, paint_of
+from mobile.session.mix.pots import on_marks_g
 from mobile.session.view import View
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams

@@ -17,11 +17,11 @@ from mobile.parts.sheet import How
 from mobile.parts.tap import Action
 from mobile.session.address import HOW, go
 from mobile.session.forms import Edit, use_form
-from mobile.session.from_cans import paint_of
 from mobile.session.how import how_of, use_how
-from mobile.session.jars import in_paints
 from mobile.session.known import Known
-from mobile.session.pot_again import as_poured, correct_form, correct_pot, correction
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.jars import in_paints
+from mobile.session.mix.pot_again import as_poured, correct_form, correct_pot, correction
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot

@@ -15,7 +15,10 @@ from mobile.parts.fields import Field, Fields
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, grow
 from mobile.session.address import HOW, go
-from mobile.session.cups import (
+from mobile.session.forms import use_form
+from mobile.session.how import how_of, use_how
+from mobile.session.known import Known
+from mobile.session.mix.cups import (
     CUPS_COUNT,
     by_area,
     cups_of,
@@ -24,11 +27,8 @@ from mobile.session.cups import (
     fill_cups,
     for_people,
 )
-from mobile.session.forms import use_form
-from mobile.session.how import how_of, use_how
-from mobile.session.known import Known
-from mobile.session.leftovers import dries
-from mobile.session.people import people_of
+from mobile.session.mix.leftovers import dries
+from mobile.session.mix.people import people_of
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot

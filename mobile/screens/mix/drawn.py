@@ -6,9 +6,9 @@ from core.mixing.portions import Portion
 from mobile.parts.bucket import Layer
 from mobile.parts.can import CanFace
 from mobile.session.chips import look_by_day
-from mobile.session.cup import tops_ratio
-from mobile.session.from_cans import FromCan, from_can
 from mobile.session.known import Known
+from mobile.session.mix.cup import tops_ratio
+from mobile.session.mix.from_cans import FromCan, from_can
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import looks

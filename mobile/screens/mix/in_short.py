@@ -13,10 +13,10 @@ from mobile.parts.tap import grow
 from mobile.screens.mix.at_scale import lowered
 from mobile.screens.mix.room import figure_first, inside
 from mobile.screens.mix.start_form import Batch
-from mobile.session.advice import off_g, small_part, spoilt
-from mobile.session.cans_hold import limiting
-from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
+from mobile.session.mix.advice import off_g, small_part, spoilt
+from mobile.session.mix.cans_hold import limiting
+from mobile.session.mix.from_cans import paint_of
 from mobile.session.view import View
 from mobile.store.records import Mix
 from mobile.words import advice as words

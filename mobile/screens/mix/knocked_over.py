@@ -15,9 +15,9 @@ from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.mishap import keys, reads_of, which_mishap
 from mobile.screens.mix.room import BESIDE_BUTTON, crowded, inside, mishap_figure, tight
 from mobile.session.address import go
-from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.mishaps import OVER, left_of, make_smaller, pour_again, smaller
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.mishaps import OVER, left_of, make_smaller, pour_again, smaller
 from mobile.session.session import Session, use_session
 from mobile.session.touch import Start, use_touch
 from mobile.session.typing import use_typing

@@ -15,7 +15,7 @@ from mobile.parts.tap import Action, grow
 from mobile.session.address import go
 from mobile.session.chips import looks_of_pot
 from mobile.session.known import Known
-from mobile.session.label import (
+from mobile.session.mix.label import (
     Vessel,
     label_of,
     print_label,

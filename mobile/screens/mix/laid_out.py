@@ -13,7 +13,7 @@ from mobile.screens.mix.at_scale import large, lowered, name_size, narrow, poure
 from mobile.screens.mix.room import NARROW, beside, figure_wide, low
 from mobile.screens.mix.step_room import Said, StepRoom, step_room
 from mobile.session.address import HOW, go
-from mobile.session.from_cans import FromCan
+from mobile.session.mix.from_cans import FromCan
 from mobile.session.view import View
 from mobile.words import grams as in_grams
 from mobile.words import places

@@ -15,10 +15,10 @@ from mobile.screens.mix.cups import dries_said
 from mobile.screens.mix.left_form import LeftForm, jar_fields, jar_typed, left_fields, left_typed
 from mobile.screens.mix.vessels import vessels
 from mobile.session.address import go
-from mobile.session.cups import cups_of, in_pot_and_cups_g
 from mobile.session.forms import use_form
 from mobile.session.known import Known
-from mobile.session.leftovers import (
+from mobile.session.mix.cups import cups_of, in_pot_and_cups_g
+from mobile.session.mix.leftovers import (
     Back,
     keep_leftover,
     left_form,

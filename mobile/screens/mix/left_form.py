@@ -5,9 +5,9 @@ from dataclasses import dataclass, replace
 from core.cans.drying import OPEN_S
 from core.errors import Refused
 from mobile.parts.fields import Field
-from mobile.session.cups import Cup
 from mobile.session.forms import Edit
-from mobile.session.leftovers import COLDEST_C, FREEZES_C, MONTHS_COUNT, Back
+from mobile.session.mix.cups import Cup
+from mobile.session.mix.leftovers import COLDEST_C, FREEZES_C, MONTHS_COUNT, Back
 from mobile.session.view import View
 from mobile.store.pot import Pot
 from mobile.words import cups as words

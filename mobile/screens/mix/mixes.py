@@ -12,16 +12,16 @@ from mobile.parts.tap import Action, Do
 from mobile.screens.mix.outcome import came_out
 from mobile.screens.mix.vessels import jar_line
 from mobile.session.address import NEW, go
-from mobile.session.begin import start_planned
 from mobile.session.chips import chip_of
-from mobile.session.demo import open_demo
-from mobile.session.jars import job_jars
+from mobile.session.job.demo import open_demo
 from mobile.session.known import Known
-from mobile.session.pots import pot_by, pots, under_way
+from mobile.session.mix.begin import start_planned
+from mobile.session.mix.jars import job_jars
+from mobile.session.mix.pots import pot_by, pots, under_way
+from mobile.session.mix.to_weigh import amount_or_none, made_g, next_load, to_weigh_next
+from mobile.session.mix.weigh_out import give_up
 from mobile.session.session import Session, use_session
-from mobile.session.to_weigh import amount_or_none, made_g, next_load, to_weigh_next
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import give_up
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
 from mobile.words import cups as of_cups

@@ -2,9 +2,9 @@
 
 from core.mixing.pot import contents
 from mobile.parts.boards import State
-from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.pots import more_than_planned
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.pots import more_than_planned
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mix as words

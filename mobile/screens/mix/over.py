@@ -17,15 +17,15 @@ from mobile.screens.mix.answer_card import card, glance
 from mobile.screens.mix.answers import keep_answer, make_answer, tip_answer
 from mobile.screens.mix.at_scale import back_corner
 from mobile.session.address import HOW, go
-from mobile.session.begin import can_keep, takes_g
-from mobile.session.from_cans import from_can, paint_of
+from mobile.session.cans.prices import prices_per_g
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.prices import prices_per_g
+from mobile.session.mix.begin import can_keep, takes_g
+from mobile.session.mix.from_cans import from_can, paint_of
+from mobile.session.mix.weigh_out import back_to_reading, keep_over, make_more, tip_out
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import back_to_reading, keep_over, make_more, tip_out
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mishaps, places

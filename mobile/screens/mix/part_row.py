@@ -16,7 +16,7 @@ from mobile.parts.swatches import Swatches
 from mobile.parts.tap import Action, grow, surface, tap
 from mobile.screens.mix.at_scale import narrow
 from mobile.screens.mix.recipe_form import DAY, LAMP, PAINT, PARTS
-from mobile.session.looks import look_error, look_of
+from mobile.session.cans.looks import look_error, look_of
 from mobile.session.view import View
 from mobile.store.records import Paint
 from mobile.words import looks, places

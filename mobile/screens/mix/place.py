@@ -29,11 +29,11 @@ from mobile.screens.mix.stray import StrayAnswers
 from mobile.screens.mix.went import WhereItWentScreen
 from mobile.screens.mix.wrong_can import WrongCan
 from mobile.session.address import HOW, NEW, go, with_sheet
-from mobile.session.begin import like_pot
 from mobile.session.known import Known, found
-from mobile.session.pots import pot_by, under_way
+from mobile.session.mix.begin import like_pot
+from mobile.session.mix.pots import pot_by, under_way
+from mobile.session.mix.ways import ways_of
 from mobile.session.view import VIEW, use_view
-from mobile.session.ways import ways_of
 from mobile.store.pot import Pot
 from mobile.words import mix as words
 from mobile.words import places

@@ -16,13 +16,13 @@ from mobile.screens.mix.drawn import in_cup
 from mobile.screens.mix.outcome import came_out
 from mobile.screens.mix.vessels import vessels
 from mobile.session.address import HOW, go
-from mobile.session.cup import volume_l
-from mobile.session.cups import HAIR_G, in_pot_and_cups_g
 from mobile.session.how import use_how
 from mobile.session.known import Known
+from mobile.session.mix.cup import volume_l
+from mobile.session.mix.cups import HAIR_G, in_pot_and_cups_g
+from mobile.session.mix.ways import ways_of
 from mobile.session.times import when
 from mobile.session.view import View, use_view
-from mobile.session.ways import ways_of
 from mobile.store.pot import Pot
 from mobile.words import cups as of_cups
 from mobile.words import grams as in_grams

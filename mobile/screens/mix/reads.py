@@ -29,14 +29,14 @@ from mobile.screens.mix.room import (
 )
 from mobile.screens.mix.verdict import Verdict, verdict
 from mobile.session.address import go
-from mobile.session.from_cans import FromCan, from_can
 from mobile.session.known import Known
-from mobile.session.pots import READING
+from mobile.session.mix.from_cans import FromCan, from_can
+from mobile.session.mix.pots import READING
+from mobile.session.mix.weigh_out import scale_reads
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import scale_reads
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mishaps, places

@@ -34,7 +34,7 @@ from mobile.session.address import HOW, NEW, go
 from mobile.session.forms import Edit, use_form
 from mobile.session.how import use_how
 from mobile.session.known import Known
-from mobile.session.mix import keep_mix, next_name, remove_mix
+from mobile.session.mix.recipes import keep_mix, next_name, remove_mix
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
 from mobile.store.records import Mix

@@ -9,8 +9,8 @@ from mobile.parts.choice import segmented
 from mobile.parts.fields import Field, Fields
 from mobile.parts.swatches import Swatches
 from mobile.screens.mix.recipe_form import PARTS, RecipeForm, parts_error, planned_error
+from mobile.session.cans.looks import look_error
 from mobile.session.forms import Edit
-from mobile.session.looks import look_error
 from mobile.session.view import View
 from mobile.words import looks
 from mobile.words import mix as words

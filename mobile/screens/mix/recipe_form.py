@@ -4,9 +4,9 @@ from dataclasses import dataclass
 
 from core.errors import Refused
 from core.paints.recipe import Part, shares
-from mobile.session.from_cans import paint_of
+from mobile.session.cans.looks import look_error
 from mobile.session.known import Known
-from mobile.session.looks import look_error
+from mobile.session.mix.from_cans import paint_of
 from mobile.session.view import View
 from mobile.store.records import Mix
 from mobile.words import mix as words

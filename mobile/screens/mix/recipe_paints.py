@@ -12,9 +12,9 @@ from mobile.screens.mix.recipe_form import (
     plain,
     planned_of,
 )
-from mobile.session.jars import all_paints, jar_of
+from mobile.session.cans.looks import look_of
 from mobile.session.known import Known
-from mobile.session.looks import look_of
+from mobile.session.mix.jars import all_paints, jar_of
 from mobile.session.session import Session
 from mobile.session.view import View
 from mobile.store.records import Mix, Paint

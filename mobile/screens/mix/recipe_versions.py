@@ -6,8 +6,8 @@ from core.paints.recipe import shares
 from mobile import clock
 from mobile import theme as t
 from mobile.parts.boards import Row, row, rows
-from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
+from mobile.session.mix.from_cans import paint_of
 from mobile.session.times import when
 from mobile.session.view import View
 from mobile.store.records import Mix, Version

@@ -16,12 +16,12 @@ from mobile.screens.mix.room import inside, mishap_figure, tight
 from mobile.screens.mix.verdict import Verdict, concluded
 from mobile.session.address import go
 from mobile.session.known import Known
-from mobile.session.pots import RESTART
+from mobile.session.mix.pots import RESTART
+from mobile.session.mix.weigh_out import scale_restarted
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
 from mobile.session.view import use_view
-from mobile.session.weigh_out import scale_restarted
 from mobile.store.pot import Pot
 from mobile.words import mix as words
 from mobile.words import places

@@ -19,13 +19,13 @@ from mobile.screens.mix.in_short import headed, in_short, short_high
 from mobile.screens.mix.room import inside, start_keys_high
 from mobile.screens.mix.start_form import Batch, batch_of, how
 from mobile.session.address import HOW, go
-from mobile.session.begin import start_pot
 from mobile.session.how import use_how
-from mobile.session.jars import with_jar
 from mobile.session.known import Known
-from mobile.session.pots import under_way
+from mobile.session.mix.begin import start_pot
+from mobile.session.mix.jars import with_jar
+from mobile.session.mix.pots import under_way
+from mobile.session.mix.to_weigh import next_load
 from mobile.session.session import Session, use_session
-from mobile.session.to_weigh import next_load
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
 from mobile.store.entries import LeftoverKept

@@ -4,11 +4,11 @@ from dataclasses import dataclass
 
 from core.errors import Refused
 from mobile.parts.sheet import How, HowStep
-from mobile.session.begin import split
-from mobile.session.cans import can_for
-from mobile.session.cans_hold import lacking
-from mobile.session.from_cans import FromCan, from_can, paint_of
+from mobile.session.cans.can import can_for
 from mobile.session.known import Known
+from mobile.session.mix.begin import split
+from mobile.session.mix.cans_hold import lacking
+from mobile.session.mix.from_cans import FromCan, from_can, paint_of
 from mobile.session.view import View
 from mobile.store.records import Mix
 from mobile.words import mix as words

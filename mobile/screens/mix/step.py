@@ -19,15 +19,15 @@ from mobile.screens.mix.laid_out import Step, laid_out
 from mobile.screens.mix.room import block_high, side_high
 from mobile.screens.mix.step_room import Said
 from mobile.session.address import go
-from mobile.session.begin import said_stirred, stir_due
-from mobile.session.from_cans import FromCan, from_can
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.pots import READING, tipped_before
+from mobile.session.mix.begin import said_stirred, stir_due
+from mobile.session.mix.from_cans import FromCan, from_can
+from mobile.session.mix.pots import READING, tipped_before
+from mobile.session.mix.weigh_out import on_the_mark, undo_last
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import on_the_mark, undo_last
 from mobile.store.pot import Pot
 from mobile.words import mix as words
 from mobile.words import places

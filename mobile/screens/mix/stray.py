@@ -13,16 +13,16 @@ from mobile.screens.mix.answer_card import card
 from mobile.screens.mix.answers import Answer, holds, pours_said, why_not
 from mobile.screens.mix.at_scale import back_corner
 from mobile.session.address import HOW, go
-from mobile.session.begin import can_keep
-from mobile.session.from_cans import from_can, paint_of
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
-from mobile.session.mishaps import best_of, hide_stray, hiding, saved, worth_of
-from mobile.session.pace import pours_again
+from mobile.session.mix.begin import can_keep
+from mobile.session.mix.from_cans import from_can, paint_of
+from mobile.session.mix.mishaps import best_of, hide_stray, hiding, saved, worth_of
+from mobile.session.mix.pace import pours_again
+from mobile.session.mix.weigh_out import keep_over, tip_out, undo_last
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
-from mobile.session.weigh_out import keep_over, tip_out, undo_last
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import mishaps as words

@@ -8,11 +8,11 @@ from core.mixing.restart import Restart
 from core.mixing.scale import band_g
 from core.mixing.weigh_out import Target
 from mobile.parts.boards import State
-from mobile.session.cans_hold import holds_g
-from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
+from mobile.session.mix.cans_hold import holds_g
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.weigh_out import net_of, restart_of
 from mobile.session.view import View
-from mobile.session.weigh_out import net_of, restart_of
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
 from mobile.words import weigh_out as weigh_words

@@ -6,10 +6,10 @@ import flet as ft
 
 from mobile.parts.boards import Row, State, row, rows
 from mobile.session.address import go
-from mobile.session.cups import Cup, cups_of
-from mobile.session.jars import left_g
 from mobile.session.known import Known
-from mobile.session.leftovers import doubt_of, jars_of
+from mobile.session.mix.cups import Cup, cups_of
+from mobile.session.mix.jars import left_g
+from mobile.session.mix.leftovers import doubt_of, jars_of
 from mobile.session.view import View
 from mobile.store.entries import LeftoverKept
 from mobile.store.pot import Pot

@@ -10,9 +10,9 @@ from mobile.parts.tap import Action
 from mobile.session.address import HOW, go
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
+from mobile.session.mix.ways import ways_of
+from mobile.session.mix.went import WhereItWent, where_it_went
 from mobile.session.view import View, use_view
-from mobile.session.ways import ways_of
-from mobile.session.went import WhereItWent, where_it_went
 from mobile.store.pot import Pot
 from mobile.words import cups as words
 from mobile.words import grams as in_grams

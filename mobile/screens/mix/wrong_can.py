@@ -14,9 +14,9 @@ from mobile.screens.mix.at_scale import back_corner
 from mobile.screens.mix.mishap import keys, reads_of, which_mishap
 from mobile.screens.mix.room import inside, mishap_figure, tight
 from mobile.session.address import go
-from mobile.session.from_cans import paint_of
 from mobile.session.known import Known
-from mobile.session.mishaps import WRONG, other_paints, went_in_g, wrong_can
+from mobile.session.mix.from_cans import paint_of
+from mobile.session.mix.mishaps import WRONG, other_paints, went_in_g, wrong_can
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing

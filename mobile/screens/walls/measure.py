@@ -23,7 +23,7 @@ from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import Limits, View, use_view
-from mobile.session.walls import area_of, keep_wall, next_name, remove_wall
+from mobile.session.walls.walls import area_of, keep_wall, next_name, remove_wall
 from mobile.store.records import Wall
 from mobile.words import places, trouble
 from mobile.words import walls as words

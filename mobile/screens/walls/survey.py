@@ -11,11 +11,11 @@ from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, tap
 from mobile.screens.walls.drawn import dimensions, drawn_high, drawn_wide
 from mobile.session.address import NEW, go
-from mobile.session.demo import open_demo
+from mobile.session.job.demo import open_demo
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
-from mobile.session.walls import area_of, job_area_m2
+from mobile.session.walls.walls import area_of, job_area_m2
 from mobile.store.records import Wall
 from mobile.words import places
 from mobile.words import walls as words

@@ -16,8 +16,8 @@ from mobile.session.address import MEASURE, NEW, ZONES, go
 from mobile.session.chips import chip_of
 from mobile.session.known import Known, found
 from mobile.session.view import View, use_view
-from mobile.session.walls import area_of
-from mobile.session.zones import pots_for, zones_m2, zones_of
+from mobile.session.walls.walls import area_of
+from mobile.session.walls.zones import pots_for, zones_m2, zones_of
 from mobile.store.pot import Pot
 from mobile.store.records import Wall, Zone
 from mobile.words import grams as in_grams

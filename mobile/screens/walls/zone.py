@@ -19,8 +19,8 @@ from mobile.session.forms import Edit, use_form
 from mobile.session.known import Known
 from mobile.session.session import use_session
 from mobile.session.view import View, use_view
-from mobile.session.walls import area_of
-from mobile.session.zones import LEAST_M2, keep_zone, next_zone_name, remove_zone
+from mobile.session.walls.walls import area_of
+from mobile.session.walls.zones import LEAST_M2, keep_zone, next_zone_name, remove_zone
 from mobile.store.records import Wall, Zone
 from mobile.words import places
 from mobile.words import walls as words

@@ -1,0 +1,1 @@
+"""What *Cans* knows and does: cans, paints, what they are worth."""

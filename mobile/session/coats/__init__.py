@@ -1,0 +1,1 @@
+"""What *Coats* knows and does: coats, where each wall stands, what is due."""

@@ -1,0 +1,1 @@
+"""What *Job* knows and does: jobs, the schedule, the hand-over, files."""

@@ -1,0 +1,1 @@
+"""What *Mix* knows and does: recipes, weigh-outs, pots, cups, jars."""

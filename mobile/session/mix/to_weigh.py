@@ -1,0 +1,82 @@
+"""What is to be weighed: each mix's loads, less the pots that are made already."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+from math import floor
+
+from core.errors import Refused
+from core.mixing.loads import loads
+from mobile.session.known import Known, found
+from mobile.session.mix.cans_hold import limiting
+from mobile.session.mix.pots import pots, under_way
+from mobile.session.walls.amounts import Amount, amount_of, load_most_g
+from mobile.store.pot import Pot
+from mobile.store.records import Mix
+
+LEAST_G = 1.0  # with less in the cans there is no load; beginning one then says what is short
+DONE_RATIO = 0.01  # so little short is within what pouring by hand is off
+
+
+@dataclass(frozen=True, slots=True)
+class Load:
+    """One load of a mix: its grams, and which of how many it is."""
+
+    mix: Mix
+    load_g: float
+    number: int = 1
+    of: int = 1
+
+
+@lru_cache(maxsize=64)  # asked by several screens, and known is replaced whole
+def amount_or_none(known: Known, mix: Mix) -> Amount | None:
+    """Give what a mix needs; None where it can't be reckoned."""
+    try:
+        return amount_of(known, mix)
+    except Refused:
+        return None
+
+
+def made_g(known: Known, mix: Mix) -> tuple[float, ...]:
+    """Give the grams of each finished pot of a mix."""
+    own = (pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred")
+    return tuple(pot.made_g for pot in own)
+
+
+def next_load(known: Known, mix: Mix) -> Load | None:
+    """Find a mix's next load: of the grams typed, else of what its walls and zones need.
+
+    None once all is made, while nothing is needed, and for paint that comes straight from its can.
+    """
+    made = made_g(known, mix)
+    if mix.planned_g is not None:
+        return None if made else Load(mix, mix.planned_g)
+    amount = amount_or_none(known, mix)
+    if amount is None or amount.loads is None or len(mix.parts) == 1:
+        return None
+    left_g = amount.loads.batch_g - sum(made)
+    if left_g <= DONE_RATIO * amount.loads.batch_g:
+        return None
+    rest = loads(left_g, most_g(known, mix, amount))
+    return Load(mix, rest.load_g, len(made) + 1, len(made) + rest.loads_count)
+
+
+def most_g(known: Known, mix: Mix, amount: Amount) -> float:
+    """Give the most for one load: what scale and bucket take, less where the cans hold less."""
+    room = load_most_g(known, amount.blend.density_g_ml)
+    allowed_g = limiting(known, mix).most_g
+    return room if allowed_g is None or allowed_g < LEAST_G else min(room, float(floor(allowed_g)))
+
+
+def to_weigh_next(known: Known) -> Load | None:
+    """Give the load to weigh next, in the order of the list; None while one is on the scale."""
+    if under_way(known):
+        return None
+    waiting = (next_load(known, mix) for mix in known.job_mixes)
+    return next((load for load in waiting if load), None)
+
+
+def in_loads(known: Known, pot: Pot) -> bool:
+    """Tell whether a pot is one load of several of its mix."""
+    mix = found(known.mixes, pot.started.mix)
+    amount = amount_or_none(known, mix) if mix else None
+    return bool(amount and amount.loads and amount.loads.loads_count > 1)

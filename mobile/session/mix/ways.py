@@ -1,0 +1,18 @@
+"""What can be done with a pot that is done."""
+
+from mobile.session.known import Known
+from mobile.session.mix.cups import HAIR_G, cups_of
+from mobile.store.pot import Pot
+
+OF_POT = "add", "correct", "cups"
+OF_WHAT_IS_LEFT = ("left",)
+ALWAYS = "went", "label"
+
+
+def ways_of(known: Known, pot: Pot) -> tuple[str, ...]:
+    """Give what can be done with a pot: more while it holds some, or one of its cups does."""
+    if pot.ended != "stirred":
+        return ("label",) if pot.ended else ()
+    cups = any(cup.now_g > HAIR_G for cup in cups_of(known, pot))
+    of_pot = OF_POT if pot.left_g > HAIR_G else ()
+    return (*of_pot, *(OF_WHAT_IS_LEFT if of_pot or cups else ()), *ALWAYS)
