@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 
 from core.errors import Refused
 from core.mixing.plan import DUST_G, band_of_g, targets_g
-from mobile.screens.mix.outcome import came_out
+from mobile.screens.mix.pots.outcome import came_out
 from mobile.session.mix import weigh_out
 from mobile.session.mix.begin import start_pot, takes_g
 from mobile.session.mix.cans_hold import holds_g

@@ -4,11 +4,11 @@ import asyncio
 
 import pytest
 
-from mobile.screens.mix.drawn import layers
-from mobile.screens.mix.in_short import in_short
-from mobile.screens.mix.room import KEYS_LEAST, keys_high, mishap_figure, mishap_keys_high
-from mobile.screens.mix.start_form import batch_of
-from mobile.screens.mix.step_room import Said, step_room
+from mobile.screens.mix.weigh_out.drawn import layers
+from mobile.screens.mix.weigh_out.in_short import in_short
+from mobile.screens.mix.weigh_out.room import KEYS_LEAST, keys_high, mishap_figure, mishap_keys_high
+from mobile.screens.mix.weigh_out.start_form import batch_of
+from mobile.screens.mix.weigh_out.step_room import Said, step_room
 from mobile.session.mix.mishaps import wrong_can
 from mobile.session.mix.scale import check_scale
 from mobile.session.view import View

@@ -9,8 +9,8 @@ from mobile.parts.chip import TwoLight
 from mobile.parts.notices import empty
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action, Do
-from mobile.screens.mix.outcome import came_out
-from mobile.screens.mix.vessels import jar_line
+from mobile.screens.mix.pots.outcome import came_out
+from mobile.screens.mix.pots.vessels import jar_line
 from mobile.session.address import NEW, go
 from mobile.session.chips import chip_of
 from mobile.session.job.demo import open_demo

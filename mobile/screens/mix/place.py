@@ -8,26 +8,26 @@ from mobile import theme as t
 from mobile.parts.buttons import main_button
 from mobile.parts.page import header, screen
 from mobile.parts.tap import Action
-from mobile.screens.mix.add import AddToPot
-from mobile.screens.mix.all_in import AllIn
-from mobile.screens.mix.amount import AmountScreen
-from mobile.screens.mix.correct import Correct
-from mobile.screens.mix.cups import Cups
-from mobile.screens.mix.knocked_over import KnockedOver
-from mobile.screens.mix.label import LabelScreen
-from mobile.screens.mix.left import Left
+from mobile.screens.mix.amount.amount import AmountScreen
 from mobile.screens.mix.mixes import Mixes
-from mobile.screens.mix.over import TooMuch
-from mobile.screens.mix.pot import PotScreen
-from mobile.screens.mix.reads import ScaleReads
-from mobile.screens.mix.recipe import Recipe
-from mobile.screens.mix.restart import ScaleWentOff
-from mobile.screens.mix.room import narrowed
-from mobile.screens.mix.start import Start
-from mobile.screens.mix.step import WeighStep
-from mobile.screens.mix.stray import StrayAnswers
-from mobile.screens.mix.went import WhereItWentScreen
-from mobile.screens.mix.wrong_can import WrongCan
+from mobile.screens.mix.pots.add import AddToPot
+from mobile.screens.mix.pots.correct import Correct
+from mobile.screens.mix.pots.cups import Cups
+from mobile.screens.mix.pots.label import LabelScreen
+from mobile.screens.mix.pots.left import Left
+from mobile.screens.mix.pots.pot import PotScreen
+from mobile.screens.mix.pots.went import WhereItWentScreen
+from mobile.screens.mix.recipes.recipe import Recipe
+from mobile.screens.mix.weigh_out.all_in import AllIn
+from mobile.screens.mix.weigh_out.knocked_over import KnockedOver
+from mobile.screens.mix.weigh_out.over import TooMuch
+from mobile.screens.mix.weigh_out.reads import ScaleReads
+from mobile.screens.mix.weigh_out.restart import ScaleWentOff
+from mobile.screens.mix.weigh_out.room import narrowed
+from mobile.screens.mix.weigh_out.start import Start
+from mobile.screens.mix.weigh_out.step import WeighStep
+from mobile.screens.mix.weigh_out.stray import StrayAnswers
+from mobile.screens.mix.weigh_out.wrong_can import WrongCan
 from mobile.session.address import HOW, NEW, go, with_sheet
 from mobile.session.known import Known, found
 from mobile.session.mix.begin import like_pot

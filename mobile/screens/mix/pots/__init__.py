@@ -1,0 +1,1 @@
+"""Pots that are done, their cups and jars."""

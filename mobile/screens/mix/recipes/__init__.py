@@ -1,0 +1,1 @@
+"""A recipe: its parts, looks, versions."""
