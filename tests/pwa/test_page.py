@@ -96,6 +96,7 @@ def test_a_script_that_does_not_come_is_told_and_nothing_starts_without_it(
     time.sleep(3)  # Flutter would be up by then, and would say in its own words that it is lost
     told = str(hand.engine.ask(SPLASH))
     assert "What you kept is still on this phone; nothing was deleted." in told
+    assert "Go where there is signal, then try again." in told
     assert "page/start.js could not be loaded." in told
     assert hand.words() == ""
     script.write_bytes(code)

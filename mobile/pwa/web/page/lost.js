@@ -3,11 +3,11 @@ addEventListener('error', function (event) {
   var script = event.target;
   if (!(script instanceof HTMLScriptElement)) return;
   function tell() {
-    var again = document.getElementById('again'), failed = document.getElementById('failed');
-    if (!failed.hidden) return; // the others only follow from the first
-    document.getElementById('starting').hidden = true;
-    failed.hidden = again.hidden = document.getElementById('splash').hidden = false;
-    document.getElementById('reason').textContent = script.src + ' could not be loaded.';
+    var part = function (id) { return document.getElementById(id); }, again = part('again');
+    if (part('splash').hidden || !part('failed').hidden) return; // the app is up; or this follows from the first
+    part('starting').hidden = part('slow').hidden = true;
+    part('failed').hidden = part('lost').hidden = again.hidden = false;
+    part('reason').textContent = script.src + ' could not be loaded.';
     again.onclick = again.onclick || function () { location.reload(); };
   }
   if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', tell);
