@@ -4,6 +4,7 @@ import signal
 import subprocess
 import sys
 import urllib.request
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -76,6 +77,15 @@ def test_the_port_is_the_same_each_time_as_the_book_is_kept_under_it() -> None:
     assert f"default: {commands.PORT}" in ran("--help").stdout
 
 
+@pytest.fixture
+def ctrl_c() -> Iterator[None]:
+    """Have what is started hear Ctrl-C, even where these tests themselves don't."""
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    yield
+    signal.signal(signal.SIGINT, before)
+
+
+@pytest.mark.usefixtures("ctrl_c")
 def test_ctrl_c_ends_it_cleanly(tmp_path: Path, files: Files) -> None:
     folder = laid(tmp_path / "site", files)
     command = [*MOBILE, "serve", "--port", "0", "--dir", str(folder)]
