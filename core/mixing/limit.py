@@ -58,7 +58,6 @@ def most_in_cup_g(
     plan: Plan,
     poured: tuple[Pour, ...],
     has_g: tuple[float | None, ...],
-    kept: tuple[str, ...] = (),
 ) -> float | None:
     """Find how much a cup can come to, its ratio kept, with what the cans still hold.
 
@@ -70,8 +69,6 @@ def most_in_cup_g(
         What is in the cup.
     has_g
         What there still is of each paint, g, 0 to 1 000 000; None where nobody knows.
-    kept
-        Paints of which too much was poured and left: they set no limit.
 
     Returns
     -------
@@ -88,7 +85,7 @@ def most_in_cup_g(
     in_cup_g = each_in_cup_g(plan, poured)
     factors: list[float] = []
     for portion, inside_g, one_g in zip(plan.portions, in_cup_g, has_g, strict=True):
-        if one_g is not None and portion.paint not in kept:
+        if one_g is not None:
             require("has_g", one_g, *HAS_G)
             factors.append((inside_g + one_g) / portion.net_g)
     if not factors:

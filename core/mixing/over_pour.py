@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import Refused, require
-from core.mixing.plan import Plan, Pour
+from core.mixing.plan import FACTOR_RATIO, Plan, Pour
 from core.mixing.portions import Portion
 from core.mixing.weigh_out import over
 from core.working import Step, Working, step
@@ -102,7 +102,8 @@ def answers(
     Returns
     -------
         Masses in g; prices in the money of `prices_per_g`. Make and tip are compared by price
-        where all are known, else by mass; a batch that does not fit is never the best.
+        where all are known, else by mass; a batch that does not fit, or is over 100 times the
+        plan's portions, is never the best.
 
     Source: over-pour, algebra: a batch s times the plan holds the ratio if s × portion covers
     what is in the cup of each, so the least s is the largest of poured / portion.
@@ -159,7 +160,7 @@ def _make(shares: tuple[_Share, ...], factor_ratio: float, capacity_g: float | N
         tuple(Portion(s.paint, add_g) for s, add_g in zip(shares, adds_g, strict=True)),
         sum(extras_g),
         worth[0].value if worth else None,
-        capacity_g is None or total_g <= capacity_g,
+        (capacity_g is None or total_g <= capacity_g) and bigger_ratio <= FACTOR_RATIO[1],
         working,
     )
 

@@ -10,6 +10,7 @@ FACTOR_RATIO = 1.0, 100.0  # an over-pour only ever makes a batch bigger
 NET_G = 0.0, 1e5
 PORTIONS_COUNT = 1, 24
 TOTAL, EACH, CAN = WAYS = "total", "each", "can"
+HAIR_G = 1e-12  # more than nothing
 DUST_G = 1e-6  # sums of decimal readings are off by less; no scale shows as little
 
 
@@ -45,8 +46,9 @@ def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
     Parameters
     ----------
     plan
-        1 to 24 different paints, each a step of the scale or more; factor 1 to 100; step 0.01
-        to 10 g; offset -100 000 to 100 000 g; one of the three ways; no bands or one a portion.
+        1 to 24 different paints, each a step of the scale or more, or with some of it in already
+        (what is left of a small part needs no pour); factor 1 to 100; step 0.01 to 10 g; offset
+        -100 000 to 100 000 g; one of the three ways; no bands or one a portion.
     poured
         What went into the cup so far, each 0 to 100 000 g; only paints of the plan.
 
@@ -71,10 +73,12 @@ def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
         require("bands_count", len(plan.parts_band_ratio), len(paints), len(paints))
         for band_ratio in plan.parts_band_ratio:
             require("band_ratio", band_ratio, 0.0, 1.0)
-    for portion in plan.portions:
-        require("portion_g", portion.net_g, plan.scale_step_g - DUST_G, NET_G[1])
     for pour in poured:
         require("net_g", pour.net_g, *NET_G)
+    inside = {pour.paint for pour in poured if pour.net_g}
+    for portion in plan.portions:
+        least_g = HAIR_G if portion.paint in inside else plan.scale_step_g - DUST_G
+        require("portion_g", portion.net_g, least_g, NET_G[1])
     strays = sum(pour.paint not in paints for pour in poured)
     require("unplanned_paints_count", strays, 0, 0)
     return tuple(sum((p.net_g for p in poured if p.paint == paint), 0.0) for paint in paints)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import require
-from core.mixing.plan import NET_G, Plan, Pour, each_in_cup_g, targets_g
+from core.mixing.plan import FACTOR_RATIO, NET_G, Plan, Pour, each_in_cup_g, targets_g
 from core.working import Working, step
 
 SHARE_RATIO = 0.001, 0.2
@@ -16,7 +16,8 @@ PRACTICE = "a stray under 1 % is not seen: common practice, no published source"
 class Stray:
     """What a stray paint does: its share if it is kept, the batch that hides it, what is lost.
 
-    `factor_ratio` is to the plan's portions; `fits` tells whether cup and scale hold that batch.
+    `factor_ratio` is to the plan's portions; `fits` tells whether cup and scale hold that batch
+    and it is at most 100 times the portions.
     """
 
     kept_ratio: float
@@ -91,5 +92,6 @@ def stray(
         ),
         step("lost_g", "{in_cup_g} + {stray_g}", in_cup_g + stray_g, FRACTION, **whole),
     )
-    fits = capacity_g is None or hidden_g <= capacity_g
+    within = factor_ratio <= FACTOR_RATIO[1]  # a plan takes no more
+    fits = within and (capacity_g is None or hidden_g <= capacity_g)
     return Stray(kept_ratio, hidden_g, factor_ratio, extra_g, fits, in_cup_g + stray_g, working)

@@ -50,7 +50,7 @@ class Pot:
     plan: Plan
     cans: tuple[str, ...]  # one a portion, "" where the paint has no can yet
     poured: tuple[Pour, ...] = ()
-    kept: tuple[str, ...] = ()  # paints whose over-pour was left as it is
+    kept_at: tuple[Portion, ...] = ()  # what was in of a paint as its over-pour was left
     last: tuple[Entry, ...] = ()  # what *Undo* takes back: what was logged last, together
     ended: str = ""  # "stirred", "tipped", or nothing while it is under way
     strays: tuple[Pour, ...] = ()  # of wrong cans: in the cup, and in no portion
@@ -59,6 +59,7 @@ class Pot:
     used_g: float = 0.0  # what had gone out of it before it was added to
     spilt_g: float = 0.0  # what went over
     stray_cans: tuple[tuple[str, str], ...] = ()  # the wrong cans, each by its paint
+    idle: tuple[Entry, ...] = ()  # since it was put back on the scale, if nothing was poured since
 
     @property
     def id(self) -> str:
@@ -102,6 +103,13 @@ class Pot:
         return tuple(Portion(one.paint, one.net_g * share) for one in self.went_in)
 
     @property
+    def kept(self) -> tuple[str, ...]:
+        """Give the paints whose over-pour was left as it is; what came later nobody left."""
+        now_g = {one.paint: one.net_g - DUST_G for one in self.went_in}
+        left = (one.paint for one in self.kept_at if now_g.get(one.paint, 0.0) <= one.net_g)
+        return tuple(dict.fromkeys(left))
+
+    @property
     def strays_g(self) -> float:
         """All that is in of wrong cans."""
         return sum(pour.net_g for pour in self.strays)
@@ -136,8 +144,7 @@ class Pot:
     @property
     def put_back(self) -> str:
         """Why it was put back on the scale, if nothing was poured since; else nothing."""
-        last = self.last[-1] if self.last else None
-        return last.why if isinstance(last, AimChanged) and last.why != SPILT else ""
+        return next((entry.why for entry in self.idle if isinstance(entry, AimChanged)), "")
 
     @property
     def missing(self) -> tuple[Portion, ...]:
@@ -190,7 +197,14 @@ def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
 
 def _after(pot: Pot, entry: Entry) -> Pot:
     last = (*pot.last, entry) if _one_act(pot.last, entry) else (entry,)
-    return _THEN[type(entry)](replace(pot, last=last), entry)
+    return _THEN[type(entry)](replace(pot, last=last, idle=_idle(pot.idle, entry)), entry)
+
+
+def _idle(idle: tuple[Entry, ...], entry: Entry) -> tuple[Entry, ...]:
+    """Give the entries since a pot was put back; none once something was poured or spilt."""
+    if isinstance(entry, AimChanged) and entry.why != SPILT:
+        return (entry,)
+    return (*idle, entry) if idle and isinstance(entry, ScaleRestarted) else ()
 
 
 def _poured(pot: Pot, entry: Poured) -> Pot:
@@ -202,7 +216,8 @@ def _made_more(pot: Pot, entry: MadeMore) -> Pot:
 
 
 def _kept_over(pot: Pot, entry: KeptOver) -> Pot:
-    return replace(pot, kept=(*pot.kept, entry.paint))
+    now = (one for one in contents((*pot.poured, *pot.strays)) if one.paint == entry.paint)
+    return replace(pot, kept_at=(*pot.kept_at, *now))
 
 
 def _restarted(pot: Pot, entry: ScaleRestarted) -> Pot:
@@ -227,7 +242,7 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
     plan = replace(now.plan, portions=entry.portions, factor_ratio=1.0, offset_g=offset_g)
     plan = replace(plan, parts_band_ratio=entry.parts_band_ratio)
     fates = pot.fates if entry.why == SPILT else (*pot.fates, entry.why)
-    return replace(now, plan=plan, cans=entry.cans, kept=(), ended="", fates=fates)
+    return replace(now, plan=plan, cans=entry.cans, kept_at=(), ended="", fates=fates)
 
 
 def _spilt(pot: Pot, entry: Spilt) -> Pot:
@@ -253,6 +268,7 @@ def _scaled(pot: Pot, left_g: float) -> Pot:
         pot,
         poured=tuple(Pour(pour.paint, pour.net_g * share) for pour in pot.poured),
         strays=tuple(Pour(pour.paint, pour.net_g * share) for pour in pot.strays),
+        kept_at=tuple(Portion(one.paint, one.net_g * share) for one in pot.kept_at),
         plan=replace(pot.plan, offset_g=pot.plan.offset_g - pot.strays_g * (1 - share)),
         drawn_g=0.0,
     )

@@ -51,7 +51,7 @@ def test_no_larger_batch_of_the_ratio_comes_out_of_the_cans() -> None:
     chance = random.Random(2)
     for _ in range(200):
         portions_g = [round(chance.uniform(2, 600), 1) for _ in range(chance.randint(1, 5))]
-        in_cup_g = [round(p * chance.choice((0, 0.4, 1)), 1) for p in portions_g]
+        in_cup_g = [round(p * chance.choice((0, 0.4, 1, 1.3)), 1) for p in portions_g]
         has_g = [round(p * chance.uniform(0, 3), 1) for p in portions_g]
         plan = Plan(tuple(Portion(str(i), p) for i, p in enumerate(portions_g)))
         poured = tuple(Pour(str(i), g) for i, g in enumerate(in_cup_g) if g)

@@ -19,10 +19,13 @@ from mobile.session.cans.can import (
     weigh_can,
     weigh_form,
 )
+from mobile.session.known import found
+from mobile.session.mix import weigh_out
 from mobile.session.session import Session
 from mobile.store.entries import CanWeighed, Poured
 from mobile.store.records import Can, Paint
 from tests.session.ember import CAN_7, CAN_12, MEDIUM, ORANGE, STAMP, ember
+from tests.session.weighing import now, run, to_orange
 
 
 def pour(name: str, can: str, net_g: float) -> Poured:
@@ -178,3 +181,20 @@ def test_an_overdrawn_can_is_drawn_empty() -> None:
     assert now.balance.should_be_g == pytest.approx(-98.9)
     assert now.level_ratio == pytest.approx(0.0)
     assert now.volume_l(now.balance.should_be_g) is None
+
+
+def test_nothing_is_poured_from_a_can_that_is_gone() -> None:
+    async def story() -> None:
+        other = Can("can9", *STAMP, 9, "FO", 0.25, 56.6, "unopened")
+        session = ember(other, CanWeighed("w9", *STAMP, "can9", 257.7, 56.6, 201.1))
+        await to_orange(session)
+        gone = now(session).can("FO")
+        can = found(session.known.cans, gone)
+        assert can is not None
+        await can_gone(session, can)
+        await weigh_out.on_the_mark(session, now(session))
+        last = session.known.of(Poured)[-1]
+        assert last.paint == "FO"
+        assert last.can != gone
+
+    run(story())

@@ -166,7 +166,7 @@ def takes_g(known: Known, pot: Pot) -> float:
     """Find how much paint cup, bucket, scale and cans allow for a pot, strays counted."""
     room = room_for_g(known, pot)
     has_g = tuple(holds_g(known, part.paint) for part in pot.plan.portions)
-    most_g = most_in_cup_g(pot.plan, pot.poured, has_g, pot.kept)
+    most_g = most_in_cup_g(pot.plan, pot.poured, has_g)
     return room if most_g is None else min(room, most_g + pot.strays_g)
 
 

@@ -57,11 +57,11 @@ def taken_from(known: Known, paint: str, first: str, net_g: float) -> tuple[tupl
 
     The last one gives whatever is missing: what was poured was poured.
     """
-    cans = [now for now in cans_now(known) if now.can.paint == paint and now.can.id != first]
-    now = next((one for one in cans_now(known) if one.can.id == first), None)
-    if now is None or not cans:
+    now = [one for one in cans_now(known) if one.can.id == first]  # none if it is gone
+    cans = [one for one in cans_now(known) if one.can.paint == paint and one.can.id != first]
+    order = [*now, *sorted(cans, key=lambda one: one.balance.should_be_g or 0.0)]
+    if not order:
         return ((first, net_g),)
-    order = [now, *sorted(cans, key=lambda one: one.balance.should_be_g or 0.0)]
     out: list[tuple[str, float]] = []
     for at, one in enumerate(order):
         has_g = one.balance.should_be_g
@@ -71,4 +71,4 @@ def taken_from(known: Known, paint: str, first: str, net_g: float) -> tuple[tupl
         if last:
             break
     given = tuple((can, g) for can, g in out if g > 0)
-    return given or ((first, net_g),)
+    return given or ((order[0].can.id, net_g),)

@@ -15,7 +15,7 @@ from mobile.session.known import Known
 from mobile.session.mix.begin import takes_g
 from mobile.session.mix.cans_hold import require_cans
 from mobile.session.mix.from_cans import paint_of
-from mobile.session.mix.pots import READING, RESTART
+from mobile.session.mix.pots import AT_SCALE
 from mobile.session.mix.weigh_out import UNDER_CUP, net_of, pours_of
 from mobile.session.session import Declined, Session, Undo
 from mobile.store.entries import AimChanged, MadeMore, Poured, Spilt, StrayPoured
@@ -23,9 +23,6 @@ from mobile.store.pot import SPILT, Pot
 from mobile.store.records import Paint
 from mobile.words import mishaps as words
 from mobile.words import weigh_out as weigh_words
-
-WRONG, OVER = "weigh/wrong", "weigh/spilt"  # drafts: what the scale read then
-FORMS = (READING, RESTART, WRONG, OVER)
 
 
 def other_paints(known: Known, pot: Pot) -> tuple[Paint, ...]:
@@ -58,13 +55,14 @@ async def wrong_can(session: Session, pot: Pot, paint: str, reads_g: float) -> N
     )
     if any(portion.paint == paint for portion in pot.plan.portions):
         entries = pours_of(session, pot, Pour(paint, net_g), reads_g)
-    await session.keep(*entries, forget=FORMS)
+    await session.keep(*entries, forget=AT_SCALE)
     session.tell(words.logged(net_g), Undo(entries=tuple(one.id for one in entries)))
 
 
 def saved(known: Known, pot: Pot) -> Stray:
     """Find what can be saved of a pot with a stray in it."""
-    return stray(pot.plan, pot.poured, pot.stray_g, takes_g(known, pot))
+    kept_g = pot.strays_g - pot.stray_g  # they take their part of the room
+    return stray(pot.plan, pot.poured, pot.stray_g, max(0.0, takes_g(known, pot) - kept_g))
 
 
 def hiding(pot: Pot, found: Stray) -> tuple[Portion, ...]:
@@ -135,7 +133,7 @@ async def pour_again(session: Session, pot: Pot, reads_g: float) -> None:
     found = left_of(pot, reads_g)
     require_cans(session.known, again_g(pot, found))
     entry = Spilt(*session.stamp(), pot.id, pot.in_cup_g - found.lost_g)
-    await session.keep(entry, forget=FORMS)
+    await session.keep(entry, forget=AT_SCALE)
     session.tell(words.gone(found.lost_g), Undo(entries=(entry.id,)))
 
 
@@ -171,5 +169,5 @@ async def make_smaller(session: Session, pot: Pot, reads_g: float) -> None:
     if not portions:
         raise Declined(words.TOO_LITTLE)
     aim = AimChanged(*same, pot.id, portions, pot.cans, pot.plan.parts_band_ratio, SPILT)
-    await session.keep(entry, aim, forget=FORMS)
+    await session.keep(entry, aim, forget=AT_SCALE)
     session.tell(words.gone(found.lost_g), Undo(entries=(entry.id, aim.id)))

@@ -5,7 +5,7 @@ from dataclasses import replace
 from core.errors import require
 from core.mixing.correct import Correction, Lack, correct
 from core.mixing.cups import ADD_G, more_of_it
-from core.mixing.plan import Pour
+from core.mixing.plan import DUST_G, Pour
 from core.mixing.portions import Portion, portions, pouring_order
 from core.mixing.pot import contents
 from core.mixing.scale import BAND_RATIO, shown_g
@@ -52,6 +52,9 @@ def _aim(session: Session, pot: Pot, wanted: tuple[Portion, ...], why: str) -> A
     room = room_g(known, density_of(known, parts), pot.started.cup_g)
     require("batch_g", sum(one.net_g for one in wanted), 0.0, room)
     held = {one.paint: one.net_g for one in pot.holds}
+    step_g = pot.plan.scale_step_g
+    if any(one.paint not in held and one.net_g < step_g for one in wanted):
+        raise Declined(words.TOO_LITTLE_TO_ADD)
     adds_g = tuple(one.net_g - held.get(one.paint, 0.0) for one in wanted)
     require_cans(known, tuple(Portion(one.paint, g) for one, g in zip(wanted, adds_g, strict=True)))
     cans = tuple(can_for(known, one.paint, g) for one, g in zip(wanted, adds_g, strict=True))
@@ -78,14 +81,14 @@ def correction(known: Known, pot: Pot, lacks: tuple[Lack, ...]) -> Correction:
 
 
 def as_poured(pot: Pot, adds: tuple[Portion, ...]) -> tuple[Portion, ...]:
-    """Give what is to be added as the scale shows it, without what it does not show."""
+    """Give what is to be added as the scale shows it, without what is no more than its step."""
     step_g = pot.plan.scale_step_g
-    each = (Portion(one.paint, shown_g(one.net_g, step_g)) for one in adds)
-    return tuple(one for one in each if one.net_g)
+    seen = (one for one in adds if one.net_g > step_g + DUST_G)  # the band of the least part
+    return tuple(Portion(one.paint, shown_g(one.net_g, step_g)) for one in seen)
 
 
-def corrected_mix(known: Known, pot: Pot, made: Correction) -> Mix | None:
-    """Give the recipe's next version; None where the recipe is off the list."""
+def corrected_mix(known: Known, pot: Pot, made: Correction, at_s: float) -> Mix | None:
+    """Give the recipe's next version, of a given instant; None where it is off the list."""
     mix = found(known.mixes, pot.started.mix)
     if mix is None:
         return None
@@ -93,15 +96,19 @@ def corrected_mix(known: Known, pot: Pot, made: Correction) -> Mix | None:
     seen = tuple(p for p in made.parts if 100 * p.parts_count >= LEAST_PERCENT * whole)
     hundred = portions(seen, 100.0, LEAST_PERCENT)  # so that they add up
     parts = tuple(Part(one.paint, one.net_g) for one in hundred)
-    return replace(changed_recipe(mix, parts, "corrected"), typed_as="percent")
+    new = changed_recipe(mix, parts, "corrected")
+    version = replace(new.versions[-1], until_s=at_s)  # so that it goes with its pot's
+    return replace(new, versions=(*mix.versions, version), typed_as="percent")
 
 
 async def correct_pot(session: Session, pot: Pot, lacks: tuple[Lack, ...]) -> None:
     """Put a pot back on the scale with what it lacks; its recipe gets its next version."""
     made = correction(session.known, pot, lacks)
+    if not as_poured(pot, made.adds):
+        raise Declined(words.TOO_LITTLE_TO_ADD)
     entry = _aim(session, pot, with_more(pot, made.adds), CORRECTION)
     old = found(session.known.mixes, pot.started.mix)
-    new = corrected_mix(session.known, pot, made)
+    new = corrected_mix(session.known, pot, made, entry.at_s)
     forget = (correct_form(pot), READING, RESTART)
     await session.keep(entry, *([new] if new else []), forget=forget)
     undo = Undo(entries=(entry.id,), things=(old,) if old else ())

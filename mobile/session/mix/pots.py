@@ -8,6 +8,8 @@ from mobile.store.entries import Entry, PotStarted, Poured, TippedOut
 from mobile.store.pot import OfAPot, Pot, pot_of
 
 READING, RESTART = "weigh", "weigh/scale"  # drafts: what is typed of a reading
+WRONG, OVER = "weigh/wrong", "weigh/spilt"  # drafts: what the scale read then
+AT_SCALE = (READING, RESTART, WRONG, OVER)  # all of them: none outlives the cup on the scale
 
 
 @lru_cache(maxsize=2)  # asked by every screen, and known is replaced whole

@@ -8,6 +8,7 @@ from mobile.session.job.jobs import job_or_new
 from mobile.session.known import Known, found
 from mobile.session.session import Session, Undo
 from mobile.session.walls.amounts import amount_of
+from mobile.store.entries import AimChanged
 from mobile.store.records import Mix, Paint, Version
 from mobile.words import mix as words
 
@@ -35,6 +36,15 @@ def changed_recipe(mix: Mix, parts: tuple[Part, ...], why: str) -> Mix:
     """Give a recipe with other parts; how it was stays among its versions."""
     now_s = clock.now_s()
     return replace(mix, parts=parts, versions=(*mix.versions, Version(now_s, mix.parts, why)))
+
+
+def uncorrected(known: Known, entry: AimChanged) -> tuple[Mix, ...]:
+    """Give the recipe as it was before a pot's correction, if nobody changed it since."""
+    return tuple(
+        replace(mix, parts=mix.versions[-1].parts, versions=mix.versions[:-1], typed_as="parts")
+        for mix in known.mixes
+        if mix.versions and mix.versions[-1].until_s == entry.at_s
+    )
 
 
 async def keep_amount(session: Session, mix: Mix) -> None:

@@ -5,18 +5,26 @@ from dataclasses import replace
 from core.errors import Refused, require
 from core.mixing.over_pour import Make
 from core.mixing.plan import CAN, EACH, Pour
+from core.mixing.portions import Portion
 from core.mixing.restart import Restart, offset_after_restart
-from core.mixing.weigh_out import poured_g
+from core.mixing.scale import shown_g
+from core.mixing.weigh_out import next_pour, poured_g
 from core.units import typed
 from mobile import clock
+from mobile.session.cans.can import can_for
 from mobile.session.known import Known
-from mobile.session.mix.begin import can_keep
+from mobile.session.mix.begin import bands_of, can_keep, lots_of
 from mobile.session.mix.cans_hold import lacking, taken_from
-from mobile.session.mix.pots import READING, RESTART, next_number, tipped_before
+from mobile.session.mix.pot_again import CORRECTION, MORE
+from mobile.session.mix.pots import AT_SCALE, READING, RESTART, next_number, tipped_before
+from mobile.session.mix.recipes import uncorrected
 from mobile.session.session import Declined, Session, Undo
 from mobile.store.entries import (
+    AimChanged,
+    Entry,
     KeptOver,
     MadeMore,
+    PotStarted,
     Poured,
     ScaleRestarted,
     Stirred,
@@ -24,7 +32,7 @@ from mobile.store.entries import (
     Undone,
 )
 from mobile.store.pot import Pot
-from mobile.store.records import Draft
+from mobile.store.records import Draft, Record
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
 
@@ -106,19 +114,40 @@ async def keep_over(session: Session, pot: Pot, paint: str) -> None:
 async def tip_out(session: Session, pot: Pot) -> None:
     """Give the pot up and put a new cup on the scale for the same batch, if the cans have it."""
     old = pot.started
-    if short := lacking(session.known, old.portions):
+    portions = new_cup_of(pot)
+    step_g = pot.plan.scale_step_g
+    short = lacking(session.known, portions)
+    if short or any(one.net_g < step_g for one in portions):
         await give_up(session, pot)
         told = session.shown.told
-        session.tell(words.cans_lack(short), told.undo if told else None)
+        if short:
+            session.tell(words.cans_lack(short), told.undo if told else None)
         return
     tipped = TippedOut(*session.stamp(), pot.id)
     number, again_id = next_number(session.known, old.job), session.stamp()[0]
     again = replace(
         old, id=again_id, at_s=tipped.at_s, device=tipped.device, number=number
     )  # of the same instant: one act
-    await session.keep(tipped, again, forget=(READING,))
+    if portions != old.portions:
+        again = aimed(session.known, again, portions)
+    await session.keep(tipped, again, forget=AT_SCALE)
     undo = Undo(entries=(tipped.id, again.id))
     session.tell(weigh_words.tipped(old.number, pot.in_cup_g, again=True), undo)
+
+
+def new_cup_of(pot: Pot) -> tuple[Portion, ...]:
+    """Give the portions of a new cup for a pot: of one that was put back, what it was to be."""
+    if not {MORE, CORRECTION} & set(pot.fates):
+        return pot.started.portions
+    step_g = pot.plan.scale_step_g
+    return tuple(Portion(one.paint, shown_g(one.net_g, step_g)) for one in pot.plan.portions)
+
+
+def aimed(known: Known, started: PotStarted, portions: tuple[Portion, ...]) -> PotStarted:
+    """Give a pot's start with other portions, each from the can that it comes from now."""
+    cans = tuple(can_for(known, one.paint, one.net_g) for one in portions)
+    bands, lots = bands_of(known, portions), lots_of(known, cans)
+    return replace(started, portions=portions, cans=cans, parts_band_ratio=bands, lots=lots)
 
 
 async def give_up(session: Session, pot: Pot) -> None:
@@ -127,17 +156,23 @@ async def give_up(session: Session, pot: Pot) -> None:
     One that was put back and got nothing more is as it was before.
     """
     if not pot.in_cup_g:
-        await session.keep(Undone(*session.stamp(), pot.id), forget=(READING, RESTART))
+        await session.keep(Undone(*session.stamp(), pot.id), forget=AT_SCALE)
         session.hush()
         return
     if pot.put_back:
-        taken = tuple(Undone(*session.stamp(), entry.id) for entry in pot.last)
-        await session.keep(*taken, forget=(READING, RESTART))
+        await session.keep(*taken_back(session, pot.idle), forget=AT_SCALE)
         session.tell(words.off_the_scale(pot.started.number))
         return
     tipped = TippedOut(*session.stamp(), pot.id)
-    await session.keep(tipped, forget=(READING, RESTART))
+    await session.keep(tipped, forget=AT_SCALE)
     session.tell(weigh_words.tipped(pot.started.number, pot.in_cup_g), Undo(entries=(tipped.id,)))
+
+
+def taken_back(session: Session, entries: tuple[Entry, ...]) -> tuple[Record, ...]:
+    """Give what takes entries back; with a correction its recipe is as it was, too."""
+    aims = (entry for entry in entries if isinstance(entry, AimChanged))
+    recipes = tuple(mix for aim in aims for mix in uncorrected(session.known, aim))
+    return (*(Undone(*session.stamp(), entry.id) for entry in entries), *recipes)
 
 
 def restart_of(known: Known, pot: Pot, reads_g: float) -> Restart:
@@ -173,29 +208,40 @@ async def scale_restarted(session: Session, pot: Pot, reads_g: float) -> Restart
 async def stirred(session: Session, pot: Pot) -> None:
     """Finish a pot."""
     entry = Stirred(*session.stamp(), pot.id)
-    await session.keep(entry, forget=(READING, RESTART))
+    await session.keep(entry, forget=AT_SCALE)
     session.tell(words.stirred(pot.started.number, pot.in_cup_g), Undo(entries=(entry.id,)))
 
 
 async def undo_last(session: Session, pot: Pot) -> None:
     """Take back what was logged last in a weigh-out; in a new cup, that the old one was tipped."""
-    last = [entry.id for entry in pot.last]
+    last: tuple[Entry, ...] = pot.last
     if not last and (tipped := tipped_before(session.known, pot)):
-        last = [tipped.id, pot.id]
+        last = (tipped, pot.started)
     if not last:
         return
-    taken = tuple(Undone(*session.stamp(), entry) for entry in last)
-    await session.keep(*taken, forget=(READING,))
+    await session.keep(*taken_back(session, last), forget=(READING,))
     session.hush()
 
 
+def typed_at(pot: Pot) -> str:
+    """Say where in the weigh-out the reading was typed that was logged last."""
+    if any(isinstance(entry, ScaleRestarted) for entry in pot.last):
+        return "scale"
+    pours = tuple(entry for entry in pot.last if isinstance(entry, Poured))
+    if not pours:
+        return "reads"
+    before = next_pour(pot.plan, pot.poured[: len(pot.poured) - len(pours)])
+    return "reads" if before and before.paint == pours[0].paint else "wrong"
+
+
 async def back_to_reading(session: Session, pot: Pot) -> None:
-    """Take a reading back that was too much; its digits stand on the keypad again."""
-    taken = tuple(Undone(*session.stamp(), entry.id) for entry in pot.last)
+    """Take a reading back that was too much; its digits stand where they were typed."""
+    taken = taken_back(session, pot.last)
     pour = next((entry for entry in pot.last if isinstance(entry, Poured)), None)
-    if pour is None or pour.reads_g is None:
+    form = {"reads": READING, "scale": RESTART}.get(typed_at(pot))
+    if pour is None or pour.reads_g is None or form is None:
         await session.keep(*taken)
         return
     fields = (("reads", typed("reads_g", pour.reads_g)), ("fresh", "reads"))
-    await session.keep(*taken, Draft(*session.stamp(READING), fields))
+    await session.keep(*taken, Draft(*session.stamp(form), fields))
     session.hush()

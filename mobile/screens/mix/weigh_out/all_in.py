@@ -21,8 +21,8 @@ from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
 from mobile.store.pot import Pot
 from mobile.words import grams as in_grams
+from mobile.words import mishaps, places
 from mobile.words import mix as words
-from mobile.words import places
 from mobile.words import weigh_out as weigh_words
 
 CUP, SMALL_CUP = Cup(120.0, labels=False), Cup(72.0, labels=False)
@@ -45,12 +45,13 @@ def AllIn(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> ft
     leave = outline_button(Action(weigh_words.LEAVE, lambda: go(places.MIX), key="leave"), "back")
     back = outline_button(Action(undo_words(pot), undo, key="undo pour"))
     why = Action(places.HOW, lambda: go(places.MIX, "weigh", HOW), key="how")
+    fell = Action(mishaps.SPILT, lambda: go(places.MIX, "weigh", "spilt"), key="spilt")
     rows: list[ft.Control] = [
         parted([leave, back], ft.Container()),
         cup_label(known, pot, view),
         *([t.say(weigh_words.BOX, t.SMALL)] if in_loads(known, pot) else []),
         list_of(parts, pot.plan.scale_step_g, view, True),
-        ft.Row([outline_button(why)]),
+        ft.Row([outline_button(why), outline_button(fell)], spacing=t.GAP, wrap=True),
     ]
     high = over_keys(view) - FOOT if t.sideways() else MAIN_HIGH
     return screen(

@@ -17,7 +17,8 @@ from mobile.screens.mix.weigh_out.room import BESIDE_BUTTON, crowded, inside, mi
 from mobile.session.address import go
 from mobile.session.known import Known
 from mobile.session.mix.from_cans import paint_of
-from mobile.session.mix.mishaps import OVER, left_of, make_smaller, pour_again, smaller
+from mobile.session.mix.mishaps import left_of, make_smaller, pour_again, smaller
+from mobile.session.mix.pots import OVER
 from mobile.session.session import Session, use_session
 from mobile.session.touch import Start, use_touch
 from mobile.session.typing import use_typing

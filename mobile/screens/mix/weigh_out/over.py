@@ -22,7 +22,13 @@ from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
 from mobile.session.mix.begin import can_keep, takes_g
 from mobile.session.mix.from_cans import from_can, paint_of
-from mobile.session.mix.weigh_out import back_to_reading, keep_over, make_more, tip_out
+from mobile.session.mix.weigh_out import (
+    back_to_reading,
+    keep_over,
+    make_more,
+    tip_out,
+    typed_at,
+)
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.view import View, use_view
@@ -74,7 +80,7 @@ def TooMuch(
     other = outline_button(Action(mishaps.WRONG, lambda: back("wrong"), key="wrong can"))
     keeps = keep if can_keep(known, pot) else None
     rows: list[ft.Control] = [
-        back_corner(title(known, pot, over, glance(view)), lambda: back(READS), view),
+        back_corner(title(known, pot, over, glance(view)), lambda: back(typed_at(pot)), view),
         card(made, make if three.make.fits else None, three.best == "make", view),
         card(keep_answer(known, pot, three, view), keeps, False, view),
         card(tip_answer(known, pot, three.tip, view), tip, three.best == "tip", view),

@@ -16,7 +16,8 @@ from mobile.screens.mix.weigh_out.room import inside, mishap_figure, tight
 from mobile.session.address import go
 from mobile.session.known import Known
 from mobile.session.mix.from_cans import paint_of
-from mobile.session.mix.mishaps import WRONG, other_paints, went_in_g, wrong_can
+from mobile.session.mix.mishaps import other_paints, went_in_g, wrong_can
+from mobile.session.mix.pots import WRONG
 from mobile.session.session import use_session
 from mobile.session.touch import use_touch
 from mobile.session.typing import use_typing
