@@ -1,6 +1,7 @@
 """What is to be in a cup, and what went into it."""
 
 from dataclasses import dataclass
+from itertools import takewhile
 
 from core.errors import Refused, require
 from core.mixing.portions import Portion
@@ -26,9 +27,10 @@ class Pour:
 class Plan:
     """What is to be in the cup: portions in pouring order, all times `factor_ratio`.
 
-    `offset_g` is what the scale reads before anything is poured: 0 for a tared cup. `way` says
-    what the scale shows: the running "total" in the cup; "each" part alone, tared before it; or
-    the "can" that is poured from, tared before it, so that it reads less than nothing.
+    `offset_g` is what the scale reads before anything is poured: 0 for a tared cup, and less than
+    0 by what was in it as it was tared again. `way` says what the scale shows: the running "total"
+    in the cup; "each" part alone, tared before it; or the "can" that is poured from, tared before
+    it, so that it reads less than nothing.
     `parts_band_ratio` holds one share a portion; none are 1 % each.
     """
 
@@ -82,6 +84,37 @@ def each_in_cup_g(plan: Plan, poured: tuple[Pour, ...]) -> tuple[float, ...]:
     strays = sum(pour.paint not in paints for pour in poured)
     require("unplanned_paints_count", strays, 0, 0)
     return tuple(sum((p.net_g for p in poured if p.paint == paint), 0.0) for paint in paints)
+
+
+def since_tare_g(plan: Plan, poured: tuple[Pour, ...], paint: str) -> float:
+    """Find what went in of the part under way since the tare, where each part is tared.
+
+    Nobody tares in the middle of a part, but for what makes it needed: a pot put back, a scale
+    that went off, a wrong can, a spill. The plan's offset tells what was in by then.
+
+    Parameters
+    ----------
+    plan
+        For its offset; as for `each_in_cup_g`.
+    poured
+        What went into the cup so far.
+    paint
+        The paint of the part under way.
+
+    Returns
+    -------
+        What went in of it last, without another paint between and since the tare, g, 0 or more.
+
+    Source: weighing part by part, common practice, no published source.
+
+    >>> one = Plan((Portion("yellow", 58.0),), offset_g=-30.0, way=EACH)
+    >>> since_tare_g(one, (Pour("yellow", 30.0), Pour("yellow", 8.0)), "yellow")
+    8.0
+    """
+    all_g = sum(each_in_cup_g(plan, poured))
+    run = takewhile(lambda pour: pour.paint == paint, reversed(poured))
+    run_g = sum(pour.net_g for pour in run)
+    return max(0.0, round(min(run_g, plan.offset_g + all_g), 6))  # sums leave binary dust
 
 
 def targets_g(plan: Plan) -> tuple[float, ...]:

@@ -5,10 +5,19 @@ phone that starts again stands at the same step.
 """
 
 from dataclasses import dataclass
-from itertools import takewhile
 
 from core.errors import Refused, require
-from core.mixing.plan import CAN, DUST_G, TOTAL, Plan, Pour, band_of_g, each_in_cup_g, targets_g
+from core.mixing.plan import (
+    CAN,
+    DUST_G,
+    TOTAL,
+    Plan,
+    Pour,
+    band_of_g,
+    each_in_cup_g,
+    since_tare_g,
+    targets_g,
+)
 from core.mixing.scale import BAND_RATIO, READING_G, shown_g
 from core.working import Working, step
 
@@ -18,7 +27,10 @@ PRACTICE = "weighing by running total, band 1 %: common practice, no published s
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """What to pour next: the paint, the grams still to add, what the scale should then read."""
+    """What to pour next: the paint, the grams still to add, what the scale should then read.
+
+    `before_g` is what it reads before that pour.
+    """
 
     index: int
     paint: str
@@ -28,6 +40,7 @@ class Target:
     high_g: float
     band_g: float
     working: Working
+    before_g: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,16 +172,14 @@ def _under_way(plan: Plan, in_cup_g: tuple[float, ...]) -> int | None:
 def _before_g(plan: Plan, poured: tuple[Pour, ...]) -> float:
     """Find what the scale reads before the next pour.
 
-    If each part is tared: what went in of this part without a break, since nobody tares again in
-    the middle of one. With the can on the scale that is what it has lost.
+    If each part is tared: what went in of this part since then. With the can on the scale that is
+    what it has lost.
     """
     in_cup_g = each_in_cup_g(plan, poured)
     if plan.way == TOTAL:
         return plan.offset_g + sum(in_cup_g)
     index = _under_way(plan, in_cup_g)
-    paint = None if index is None else plan.portions[index].paint
-    run = takewhile(lambda pour: pour.paint == paint, reversed(poured))
-    since_g = sum(pour.net_g for pour in run)
+    since_g = 0.0 if index is None else since_tare_g(plan, poured, plan.portions[index].paint)
     return -since_g if plan.way == CAN else since_g
 
 
@@ -208,6 +219,7 @@ def _target(plan: Plan, index: int, poured: tuple[Pour, ...]) -> Target:
         high_g=shown_g(reads_g + band, plan.scale_step_g),
         band_g=band,
         working=working,
+        before_g=round(before_g, 6),
     )
 
 

@@ -39,7 +39,7 @@ from core.mixing.least import batch_for_g, least_part_g, let_down
 from core.mixing.limit import limit, most_in_cup_g
 from core.mixing.loads import loads
 from core.mixing.over_pour import answers
-from core.mixing.plan import Plan, Pour, band_of_g, each_in_cup_g, targets_g
+from core.mixing.plan import Plan, Pour, band_of_g, each_in_cup_g, since_tare_g, targets_g
 from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
 from core.mixing.restart import offset_after_restart
@@ -67,7 +67,17 @@ NAMES = {
         *(tare_from_unopened, net, volume, fill, balance, gap, doubt, speak_above, after, state),
         *(strictest, kept_waits, require_schedule, read, show, number, typed, unit_of, require),
         *(Coats, HoldUp, Kit, Patch, PairWait, Size, Task, Coat, Place, Air, tuple),
-        *(need, require_coats, each_in_cup_g, targets_g, loads, worth, require_sizes, solids),
+        *(
+            need,
+            require_coats,
+            each_in_cup_g,
+            since_tare_g,
+            targets_g,
+            loads,
+            worth,
+            require_sizes,
+            solids,
+        ),
         *(goes_over_m2, rate_of_film, rate_of_spreading, hand_over, basket, dried_off),
         *(coats_of, coats_left, coats_before, waits_before, frozenset),
         *(light_of, look_of, lab_of, difference_de, Looks, bands, Lack, correct, spilt, stray),

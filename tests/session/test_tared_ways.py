@@ -1,0 +1,75 @@
+"""Each part tared, and the can on the scale: what is asked for is what a scale would show.
+
+Where the tare is gone in the middle of a part the reading begins at zero again. The figures are of
+ember wing: 19.3 g yellow, 58.0 g orange, 154.7 g medium.
+"""
+
+from dataclasses import replace
+
+import pytest
+
+from core.mixing.correct import Lack
+from core.paints.recipe import Part
+from mobile.session.mix import begin, pot_again, weigh_out
+from mobile.session.mix.pots import pots
+from mobile.session.session import Session
+from mobile.store.pot import Pot
+from mobile.store.records import Mix
+from tests.session.ember import STAMP, ember
+from tests.session.weighing import now, reads, run, to_orange
+
+SIGNS = {"each": 1.0, "can": -1.0}
+ways = pytest.mark.parametrize("way", ["each", "can"])
+
+
+async def weighed_by(way: str, *more: object) -> Session:
+    session = ember(*more)
+    await session.keep(replace(session.known.settings, way=way))
+    return session
+
+
+async def in_mid_orange(way: str, *more: object) -> Session:
+    """Pour 30.0 of the 58.0 g of orange."""
+    session = await weighed_by(way, *more)
+    await to_orange(session)
+    await weigh_out.scale_reads(session, now(session), 30.0)
+    assert reads(session) == ("FO", SIGNS[way] * 58.0)
+    return session
+
+
+async def all_poured(session: Session) -> Pot:
+    while now(session).target:
+        await weigh_out.on_the_mark(session, now(session))
+    await weigh_out.stirred(session, now(session))
+    return pots(session.known)[-1]
+
+
+@ways
+def test_a_pot_put_back_begins_at_zero_though_its_next_paint_was_poured_last(way: str) -> None:
+    async def story() -> None:
+        session = await weighed_by(way)
+        await begin.start_planned(session)
+        pot = await all_poured(session)
+        await pot_again.correct_pot(session, pot, (Lack(), Lack(), Lack(day_count=1)))
+        assert reads(session) == ("CM", SIGNS[way] * 7.7)
+        await weigh_out.scale_reads(session, now(session), 3.0)
+        assert now(session).poured[-1].net_g == 3.0
+        assert reads(session) == ("CM", SIGNS[way] * 7.7)
+        await weigh_out.undo_last(session, now(session))
+        assert reads(session) == ("CM", SIGNS[way] * 7.7)
+        await weigh_out.scale_reads(session, now(session), 7.7)
+        assert now(session).target is None
+
+    run(story())
+
+
+@ways
+def test_more_of_a_pot_of_one_paint_begins_at_zero(way: str) -> None:
+    async def story() -> None:
+        one = Mix("one", *STAMP, "job", "orange alone", (Part("FO", 1.0),), "glaze", 50.0)
+        session = await weighed_by(way, one)
+        await begin.start_pot(session, one, 50.0, None)
+        await pot_again.add_to_pot(session, await all_poured(session), 20.0)
+        assert reads(session) == ("FO", SIGNS[way] * 20.0)
+
+    run(story())
