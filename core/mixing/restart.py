@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import Refused, require
-from core.mixing.plan import DUST_G, NET_G, Plan, Pour, each_in_cup_g
+from core.mixing.plan import DUST_G, EACH, NET_G, TOTAL, Plan, Pour, each_in_cup_g, since_tare_g
 from core.mixing.scale import BAND_RATIO, READING_G, band_g
 from core.working import Working, step
 
@@ -12,11 +12,12 @@ PRACTICE = "weighing by difference, common practice, no published source"
 
 @dataclass(frozen=True, slots=True)
 class Restart:
-    """How far the scale is off zero now, and what was poured and never logged."""
+    """How far the scale is off zero now, what was poured and never logged, if it kept its count."""
 
     offset_g: float
     missed_g: float
     working: Working
+    kept: bool = False
 
 
 def offset_after_restart(
@@ -26,7 +27,9 @@ def offset_after_restart(
 
     If the scale shows the last running total, it kept its zero; if next to nothing, it was
     switched on under the full cup. Else it shows cup and paint: the cup's own weight then says
-    what is in it, or, where nobody knows that, the log is believed.
+    what is in it, or, where nobody knows that, the log is believed. Where each part is tared it
+    shows the last one alone if it kept its zero; else it is tared with all that is in. The can is
+    always tared again.
 
     Parameters
     ----------
@@ -42,7 +45,8 @@ def offset_after_restart(
 
     Returns
     -------
-        The new offset, g, and what was poured of the part under way and not logged, g.
+        The new offset, g: less than nothing by all that is in, if a part or the can is to be tared
+        again; and what was poured of the part under way and not logged, g.
 
     Source: weighing by difference, common practice, no published source.
 
@@ -55,28 +59,52 @@ def offset_after_restart(
     require("reads_g", reads_g, *READING_G)
     in_cup_g = sum(each_in_cup_g(plan, poured))
     near_g = plan.scale_step_g + DUST_G
-    if abs(reads_g - plan.offset_g - in_cup_g) <= near_g:
+    if _kept(plan, poured, reads_g):
         was_g = plan.offset_g
         kept = step("offset_g", "{offset_before_g}", was_g, PRACTICE, offset_before_g=was_g)
-        return Restart(was_g, 0.0, (kept,))
+        return Restart(was_g, 0.0, (kept,), kept=True)
     if cup_g is None or abs(reads_g) <= near_g:
-        off_g = round(reads_g - in_cup_g, 6)
+        begins_g = reads_g if plan.way == TOTAL else 0.0  # tared again, it begins there
+        off_g = round(begins_g - in_cup_g, 6)
         formula = "{reads_g} − {in_cup_g}"
-        off = step("offset_g", formula, off_g, PRACTICE, reads_g=reads_g, in_cup_g=in_cup_g)
+        off = step("offset_g", formula, off_g, PRACTICE, reads_g=begins_g, in_cup_g=in_cup_g)
         return Restart(off_g, 0.0, (off,))
     require("cup_g", cup_g, *NET_G)
     slack_g = sum(band_g(pour.net_g, plan.scale_step_g, _widest(plan)) for pour in poured)
     if reads_g < cup_g + in_cup_g - slack_g - near_g:
         raise Refused("reads_g", reads_g, round(cup_g + in_cup_g, 6), READING_G[1])
+    return _by_cup(plan, in_cup_g, reads_g, cup_g)
+
+
+def _kept(plan: Plan, poured: tuple[Pour, ...], reads_g: float) -> bool:
+    """Tell whether the scale shows what it showed; at zero a part is tared again in any case."""
+    near_g = plan.scale_step_g + DUST_G
+    if plan.way == TOTAL:
+        in_cup_g = sum(each_in_cup_g(plan, poured))
+        return abs(reads_g - plan.offset_g - in_cup_g) <= near_g
+    if plan.way != EACH or not poured or abs(reads_g) <= near_g:
+        return False
+    return abs(reads_g - since_tare_g(plan, poured, poured[-1].paint)) <= near_g
+
+
+def _by_cup(plan: Plan, in_cup_g: float, reads_g: float, cup_g: float) -> Restart:
+    """Find what is in by the cup's own weight; so much the scale is off, or it is tared again."""
     net_g = round(reads_g - cup_g, 6)
     missed_g = round(net_g - in_cup_g, 6)
     beyond = {"net_g": net_g, "in_cup_g": in_cup_g}
     working = (
         step("net_g", "{reads_g} − {cup_g}", net_g, PRACTICE, reads_g=reads_g, cup_g=cup_g),
         step("missed_g", "{net_g} − {in_cup_g}", missed_g, PRACTICE, **beyond),
-        step("offset_g", "{cup_g}", cup_g, PRACTICE, cup_g=cup_g),
     )
-    return Restart(cup_g, missed_g if missed_g > near_g else 0.0, working)
+    missed_g = missed_g if missed_g > plan.scale_step_g + DUST_G else 0.0
+    if plan.way == TOTAL:
+        off = step("offset_g", "{cup_g}", cup_g, PRACTICE, cup_g=cup_g)
+        return Restart(cup_g, missed_g, (*working, off))
+    off_g = round(-in_cup_g - missed_g, 6)
+    formula = "0 − {in_cup_g} − {missed_g}"
+    in_all = {"in_cup_g": in_cup_g, "missed_g": missed_g}
+    off = step("offset_g", formula, off_g, PRACTICE, **in_all)
+    return Restart(off_g, missed_g, (*working, off))
 
 
 def _widest(plan: Plan) -> float:

@@ -9,8 +9,9 @@ from mobile.words.grams import first_up, grams, listed, money, unbroken
 # At the scale
 LEAVE, WENT_OFF, ON_THE_MARK, SCALE_READS = "Leave", "Scale went off", "On the mark", "Scale reads"
 WITH_CUP = "cup and all, the scale should read"
-TARED = "tared to zero: it should read"
+TARED, NOT_AGAIN = "tared to zero: it should read", "not tared again: it should read"
 CAN_TARED = "the can on the scale, tared: it should read"
+CAN_NOT_AGAIN = "the can, not tared again: it should read"
 MINUS = "\u2212"
 SPURTS = "Pour in spurts: after a tare a scale swallows slow drops."
 SHOULD_READ, THE_SCALE_READS, ALL_STIRRED = (
@@ -21,6 +22,7 @@ SHOULD_READ, THE_SCALE_READS, ALL_STIRRED = (
 BAND_NOTE = "On the mark is kept as within the band, not as exact."
 WITHIN, TYPE_READING = "on the mark", "Type what the scale reads."
 CARRY_ON, PUT_BACK = "Carry on", "Put the cup back on the scale. What does it show?"
+PUT_ON = "Put the cup on the scale. What does it show?"
 CUP_AFTER, IN_THE_CUP = "the cup then", "In the cup"
 
 # Too much

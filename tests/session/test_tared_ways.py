@@ -15,6 +15,9 @@ from mobile.session.mix.pots import pots
 from mobile.session.session import Session
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
+from mobile.words import weigh_out as words
+from tests.screens.mix_place import on_mix
+from tests.screens.seen import words as said
 from tests.session.ember import STAMP, ember
 from tests.session.weighing import now, reads, run, to_orange
 
@@ -53,7 +56,7 @@ def test_a_pot_put_back_begins_at_zero_though_its_next_paint_was_poured_last(way
         await pot_again.correct_pot(session, pot, (Lack(), Lack(), Lack(day_count=1)))
         assert reads(session) == ("CM", SIGNS[way] * 7.7)
         await weigh_out.scale_reads(session, now(session), 3.0)
-        assert now(session).poured[-1].net_g == 3.0
+        assert now(session).poured[-1].net_g == pytest.approx(3.0)
         assert reads(session) == ("CM", SIGNS[way] * 7.7)
         await weigh_out.undo_last(session, now(session))
         assert reads(session) == ("CM", SIGNS[way] * 7.7)
@@ -71,5 +74,68 @@ def test_more_of_a_pot_of_one_paint_begins_at_zero(way: str) -> None:
         await begin.start_pot(session, one, 50.0, None)
         await pot_again.add_to_pot(session, await all_poured(session), 20.0)
         assert reads(session) == ("FO", SIGNS[way] * 20.0)
+
+    run(story())
+
+
+@ways
+@pytest.mark.parametrize("shows_g", [0.0, 70.7])
+def test_a_scale_begun_anew_in_mid_part_asks_for_what_is_still_wanted(
+    way: str, shows_g: float
+) -> None:
+    """It began at zero with the cup on it, or shows cup and all: it is tared again."""
+
+    async def story() -> None:
+        session = await in_mid_orange(way)
+        await weigh_out.scale_restarted(session, now(session), shows_g)
+        assert reads(session) == ("FO", SIGNS[way] * 28.0)
+        await weigh_out.scale_reads(session, now(session), 10.0)
+        assert now(session).paint_g("FO") == pytest.approx(40.0)
+        await weigh_out.scale_restarted(session, now(session), shows_g and shows_g + 10.0)
+        assert reads(session) == ("FO", SIGNS[way] * 18.0)
+        await weigh_out.undo_last(session, now(session))
+        assert reads(session) == ("FO", SIGNS[way] * 28.0)
+
+    run(story())
+
+
+@ways
+def test_what_a_restart_finds_was_in_before_the_tare(way: str) -> None:
+    async def story() -> None:
+        session = await in_mid_orange(way)
+        restart = await weigh_out.scale_restarted(session, now(session), 80.7)
+        assert restart.missed_g == pytest.approx(10.0)
+        assert reads(session) == ("FO", SIGNS[way] * 18.0)
+        await weigh_out.undo_last(session, now(session))
+        assert reads(session) == ("FO", SIGNS[way] * 58.0)
+
+    run(story())
+
+
+def test_a_part_tared_that_still_shows_what_it_showed_goes_on() -> None:
+    async def story() -> None:
+        session = await in_mid_orange("each")
+        assert (await weigh_out.scale_restarted(session, now(session), 30.0)).kept
+        assert reads(session) == ("FO", 58.0)
+        await weigh_out.on_the_mark(session, now(session))
+        assert (await weigh_out.scale_restarted(session, now(session), 58.0)).kept
+        assert reads(session) == ("CM", 154.7)  # and is tared for its next part as always
+
+    run(story())
+
+
+@ways
+def test_the_step_says_when_to_tare_again_and_when_not(way: str) -> None:
+    async def story() -> None:
+        tared = {"each": words.TARED, "can": words.CAN_TARED}[way]
+        not_again = {"each": words.NOT_AGAIN, "can": words.CAN_NOT_AGAIN}[way]
+        session = await in_mid_orange(way)
+        seen = said(on_mix(session, "weigh"))
+        assert not_again in seen
+        assert tared not in seen
+        await weigh_out.scale_restarted(session, now(session), 0.0)
+        seen = said(on_mix(session, "weigh"))
+        assert tared in seen
+        assert not_again not in seen
 
     run(story())

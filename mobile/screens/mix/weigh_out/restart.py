@@ -4,6 +4,7 @@ from functools import partial
 
 import flet as ft
 
+from core.mixing.plan import CAN
 from mobile import theme as t
 from mobile.parts.boards import COLORS
 from mobile.parts.figure import BigFigure
@@ -49,7 +50,8 @@ def ScaleWentOff(known: Known, pot: Pot, *, key: str | None = None) -> ft.Contro
 
     title = ft.Semantics(header=True, container=True, content=t.say(weigh_words.WENT_OFF, t.FACT))
     figure = BigFigure(text, "g", inside(view), mishap_figure(view), True)
-    put_back = t.say(weigh_words.PUT_BACK, t.HEADING)
+    ask = weigh_words.PUT_ON if pot.plan.way == CAN else weigh_words.PUT_BACK
+    put_back = t.say(ask, t.HEADING)
     asked = [put_back, figure, conclusion(said)]
     which = which_mishap("scale", view)
     rows: list[ft.Control] = [

@@ -39,6 +39,7 @@ SAID = {
     EACH: weigh_words.TARED,
     CAN: weigh_words.CAN_TARED,
 }
+IN_MID_PART = SAID | {EACH: weigh_words.NOT_AGAIN, CAN: weigh_words.CAN_NOT_AGAIN}
 
 
 @ft.component
@@ -80,11 +81,18 @@ def said_of(pot: Pot, target: Target, one: FromCan, offered: Action | None) -> S
         words.part_of(at, of),
         reads_said(target.reads_g, pot),
         one.paint.name,
-        weigh_words.WITH_CUP if with_cup(pot) else SAID[pot.plan.way],
+        should_read(pot, target),
         weigh_words.band(reads_said(low, pot), reads_said(high, pot)),
         " ".join(filter(None, (next_can(one), weigh_words.SPURTS if drops else ""))),
         offered.words if offered else "",
     )
+
+
+def should_read(pot: Pot, target: Target) -> str:
+    """Say how the scale stands before the pour: who tares in mid-part would pour too much."""
+    if with_cup(pot):
+        return weigh_words.WITH_CUP
+    return (IN_MID_PART if target.before_g else SAID)[pot.plan.way]
 
 
 def with_cup(pot: Pot) -> bool:

@@ -86,7 +86,7 @@ def meaning(known: Known, pot: Pot, restart: Restart, reads_g: float) -> Verdict
         missed = in_grams.scale(restart.missed_g, step_g)
         name = paint_of(known, target.paint).name
         return Verdict(weigh_words.missed(missed, name), "", "drop", reads_g)
-    if restart.offset_g == pot.plan.offset_g:
+    if restart.kept:
         said = weigh_words.kept_count(logged)
     elif abs(reads_g) <= step_g:
         said = weigh_words.zeroed(logged)
