@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from core.mixing.over_pour import Answers, answers
-from core.mixing.plan import DUST_G, Plan, Pour
+from core.mixing.plan import DUST_G, TOTAL, Plan, Pour
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
 from core.mixing.stray import UNSEEN_RATIO
@@ -225,11 +225,12 @@ def _restarted(pot: Pot, entry: ScaleRestarted) -> Pot:
 
 
 def _stray_poured(pot: Pot, entry: StrayPoured) -> Pot:
-    """Let the cup weigh more by what is in it and in no portion."""
+    """Let the cup weigh more by what is in it and in no portion; a part or a can is tared anew."""
     plan = replace(pot.plan, offset_g=pot.plan.offset_g + entry.net_g)
     strays = (*pot.strays, Pour(entry.paint, entry.net_g))
     cans = (*pot.stray_cans, (entry.paint, entry.can))
-    return replace(pot, strays=strays, stray_cans=cans, plan=plan)
+    after = replace(pot, strays=strays, stray_cans=cans, plan=plan)
+    return after if plan.way == TOTAL else _tared(after)
 
 
 def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
@@ -259,6 +260,11 @@ def _weighed_back(pot: Pot, entry: WeighedBack) -> Pot:
     if entry.cup:
         return pot
     return replace(pot, drawn_g=max(0.0, pot.in_cup_g - entry.net_g))
+
+
+def _tared(pot: Pot) -> Pot:
+    """Give a pot tared with all that is in it, or whose can is: what comes now is read from 0."""
+    return replace(pot, plan=replace(pot.plan, offset_g=-sum(one.net_g for one in pot.poured)))
 
 
 def _scaled(pot: Pot, left_g: float) -> Pot:

@@ -10,17 +10,18 @@ import pytest
 
 from core.mixing.correct import Lack
 from core.paints.recipe import Part
-from mobile.session.mix import begin, pot_again, weigh_out
+from mobile.session.mix import begin, mishaps, pot_again, weigh_out
 from mobile.session.mix.pots import pots
 from mobile.session.session import Session
 from mobile.store.pot import Pot
-from mobile.store.records import Mix
+from mobile.store.records import Mix, Paint
 from mobile.words import weigh_out as words
 from tests.screens.mix_place import on_mix
 from tests.screens.seen import words as said
 from tests.session.ember import STAMP, ember
 from tests.session.weighing import now, reads, run, to_orange
 
+WHITE = Paint("W", *STAMP, "white", "#ffffff", "#ffffff", 1.2)
 SIGNS = {"each": 1.0, "can": -1.0}
 ways = pytest.mark.parametrize("way", ["each", "can"])
 
@@ -137,5 +138,23 @@ def test_the_step_says_when_to_tare_again_and_when_not(way: str) -> None:
         seen = said(on_mix(session, "weigh"))
         assert tared in seen
         assert not_again not in seen
+
+    run(story())
+
+
+@ways
+@pytest.mark.parametrize("first", [False, True])
+def test_after_the_wrong_can_the_right_one_is_tared_again(way: str, first: bool) -> None:
+    async def story() -> None:
+        session = await in_mid_orange(way, WHITE)
+        if first:  # the wrong can came before any of the part
+            await weigh_out.undo_last(session, now(session))
+        shows_g = 2.0 if way == "can" or first else 32.0
+        await mishaps.wrong_can(session, now(session), "W", shows_g)
+        assert now(session).strays_g == pytest.approx(2.0)
+        assert reads(session) == ("FO", SIGNS[way] * (58.0 if first else 28.0))
+        await weigh_out.scale_reads(session, now(session), 10.0)
+        await mishaps.wrong_can(session, now(session), "W", 1.0 if way == "can" else 11.0)
+        assert reads(session) == ("FO", SIGNS[way] * (48.0 if first else 18.0))
 
     run(story())
