@@ -249,7 +249,8 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
 def _spilt(pot: Pot, entry: Spilt) -> Pot:
     lost_g = max(0.0, pot.in_cup_g - entry.left_g)
     spilt_g = pot.spilt_g + lost_g
-    return replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL), spilt_g=spilt_g)
+    left = replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL), spilt_g=spilt_g)
+    return left if left.plan.way == TOTAL else _tared(left)
 
 
 def _drawn(pot: Pot, entry: CupFilled) -> Pot:

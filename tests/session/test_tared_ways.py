@@ -158,3 +158,20 @@ def test_after_the_wrong_can_the_right_one_is_tared_again(way: str, first: bool)
         assert reads(session) == ("FO", SIGNS[way] * (48.0 if first else 18.0))
 
     run(story())
+
+
+@ways
+def test_after_a_spill_in_mid_part_the_rest_is_read_from_zero(way: str) -> None:
+    """Half of 49.3 g is gone: of orange 15.0 g are left, and 29.0 or 58.0 g are wanted."""
+
+    async def story() -> None:
+        session = await in_mid_orange(way)
+        await mishaps.make_smaller(session, now(session), 24.65)
+        assert reads(session) == ("FO", SIGNS[way] * 14.0)
+        await weigh_out.undo_last(session, now(session))
+        await mishaps.pour_again(session, now(session), 24.65)
+        assert reads(session) == ("FY", pytest.approx(SIGNS[way] * 9.65, abs=0.06))
+        await weigh_out.on_the_mark(session, now(session))
+        assert reads(session) == ("FO", SIGNS[way] * 43.0)
+
+    run(story())
