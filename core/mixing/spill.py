@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import require
-from core.mixing.plan import Pour
+from core.mixing.plan import DUST_G, Pour
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
 from core.working import Working, step
@@ -30,7 +30,7 @@ def spilt(poured: tuple[Pour, ...], left_g: float) -> Spilt:
     poured
         What went in.
     left_g
-        What is left in it by the scale, g, 0 to what went in.
+        What is left in it by the scale, g, 0 to what went in; binary dust above is nothing.
 
     Returns
     -------
@@ -45,7 +45,8 @@ def spilt(poured: tuple[Pour, ...], left_g: float) -> Spilt:
     """
     before = contents(poured)
     whole_g = sum(portion.net_g for portion in before)
-    require("left_g", left_g, 0.0, whole_g)
+    require("left_g", left_g, 0.0, whole_g + DUST_G)
+    left_g = whole_g if left_g > whole_g - DUST_G else left_g
     ratio = left_g / whole_g if whole_g else 0.0
     left = tuple(Portion(one.paint, one.net_g * ratio) for one in before)
     inputs = {"left_g": left_g, "in_cup_g": whole_g}

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import Refused, require
-from core.mixing.plan import CAN, NET_G, TOTAL, Pour, targets_g
+from core.mixing.plan import CAN, DUST_G, NET_G, TOTAL, Pour, targets_g
 from core.mixing.portions import Portion
 from core.mixing.scale import READING_G, shown_g
 from core.mixing.spill import Spilt as Left
@@ -121,11 +121,12 @@ def left_of(pot: Pot, reads_g: float) -> Left:
     """
     off_g = pot.plan.offset_g - pot.strays_g
     left_g = reads_g - off_g if pot.plan.way == TOTAL else reads_g
-    if left_g < -pot.plan.scale_step_g:
+    near_g = pot.plan.scale_step_g + DUST_G  # the last digit of a scale flickers
+    if left_g < -near_g:
         raise Refused(UNDER_CUP, reads_g, off_g, READING_G[1])
-    if left_g > pot.in_cup_g:
+    if left_g > pot.in_cup_g + near_g:
         raise Refused("left_g", left_g, 0.0, pot.in_cup_g)
-    return spilt((*pot.poured, *pot.strays), max(left_g, 0.0))
+    return spilt((*pot.poured, *pot.strays), min(max(left_g, 0.0), pot.in_cup_g))
 
 
 async def pour_again(session: Session, pot: Pot, reads_g: float) -> None:
