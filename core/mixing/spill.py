@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.errors import require
-from core.mixing.plan import DUST_G, Pour
+from core.mixing.plan import DUST_G, NET_G, TOTAL, Plan, Pour
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
 from core.working import Working, step
@@ -20,6 +20,33 @@ class Spilt:
     lost_g: float
     left_ratio: float
     working: Working
+
+
+def reads_below(plan: Plan, strays_g: float) -> bool:
+    """Tell whether the scale would show the empty cup as less than nothing.
+
+    So it does where it was tared, or switched on, with paint in the cup. What is left then reads
+    below zero, and what is poured after it too: the scale is to begin anew.
+
+    Parameters
+    ----------
+    plan
+        For its way and its offset; only a running total goes on after a spill.
+    strays_g
+        What is in the cup and in no portion, g, 0 to 100 000; the offset has it.
+
+    Returns
+    -------
+        True where it would.
+
+    Source: a tare takes off all that stands on the pan.
+
+    >>> from core.mixing.portions import Portion
+    >>> reads_below(Plan((Portion("yellow", 60.0),), offset_g=-58.0), 0.0)
+    True
+    """
+    require("strays_g", strays_g, *NET_G)
+    return plan.way == TOTAL and plan.offset_g - strays_g < -DUST_G
 
 
 def spilt(poured: tuple[Pour, ...], left_g: float) -> Spilt:

@@ -8,6 +8,7 @@ from core.mixing.over_pour import Answers, answers
 from core.mixing.plan import DUST_G, TOTAL, Plan, Pour
 from core.mixing.portions import Portion
 from core.mixing.pot import contents
+from core.mixing.spill import reads_below
 from core.mixing.stray import UNSEEN_RATIO
 from core.mixing.weigh_out import OverPour, Target, next_pour, over
 from mobile.store.entries import (
@@ -247,10 +248,16 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
 
 
 def _spilt(pot: Pot, entry: Spilt) -> Pot:
+    """Keep what is left; where the tare is gone it is tared again, or it shows cup and all."""
     lost_g = max(0.0, pot.in_cup_g - entry.left_g)
     spilt_g = pot.spilt_g + lost_g
     left = replace(_scaled(pot, entry.left_g), fates=(*pot.fates, SPILL), spilt_g=spilt_g)
-    return left if left.plan.way == TOTAL else _tared(left)
+    if left.plan.way == TOTAL and not reads_below(pot.plan, pot.strays_g):
+        return left
+    cup_g = pot.started.cup_g
+    if left.plan.way != TOTAL or cup_g is None:
+        return _tared(left)
+    return replace(left, plan=replace(left.plan, offset_g=cup_g + left.strays_g))
 
 
 def _drawn(pot: Pot, entry: CupFilled) -> Pot:

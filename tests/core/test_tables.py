@@ -44,7 +44,7 @@ from core.mixing.portions import Portion, portions, pouring_order, small_below_g
 from core.mixing.pot import Cup, contents, holds_l, level_ratio, levels, total_g
 from core.mixing.restart import offset_after_restart
 from core.mixing.scale import band_g, on_step_g, shown_g, steps_count
-from core.mixing.spill import spilt
+from core.mixing.spill import reads_below, spilt
 from core.mixing.stray import stray
 from core.mixing.use_up import use_up
 from core.mixing.weigh_out import next_pour, over, poured_g
@@ -80,7 +80,19 @@ NAMES = {
         ),
         *(goes_over_m2, rate_of_film, rate_of_spreading, hand_over, basket, dried_off),
         *(coats_of, coats_left, coats_before, waits_before, frozenset),
-        *(light_of, look_of, lab_of, difference_de, Looks, bands, Lack, correct, spilt, stray),
+        *(
+            light_of,
+            look_of,
+            lab_of,
+            difference_de,
+            Looks,
+            bands,
+            Lack,
+            correct,
+            spilt,
+            stray,
+            reads_below,
+        ),
         *(
             day_light,
             lamp_light,

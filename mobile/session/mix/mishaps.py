@@ -7,7 +7,7 @@ from core.mixing.plan import CAN, DUST_G, NET_G, TOTAL, Pour, targets_g
 from core.mixing.portions import Portion
 from core.mixing.scale import READING_G, shown_g
 from core.mixing.spill import Spilt as Left
-from core.mixing.spill import spilt
+from core.mixing.spill import reads_below, spilt
 from core.mixing.stray import Stray, stray
 from mobile.session.cans.can import can_for
 from mobile.session.cans.prices import price_per_g
@@ -116,17 +116,33 @@ async def hide_stray(session: Session, pot: Pot) -> None:
 def left_of(pot: Pot, reads_g: float) -> Left:
     """Find what is left in a cup that was knocked over, from what the scale shows with it back.
 
-    Where the scale counts up from part to part it shows the rest as it would the whole; else the
-    cup's own weight is taken off by the person, or by a tare.
+    Where the scale counts up from part to part it shows the rest as it would the whole, or, where
+    that is less than nothing, it begins anew with the cup; else the cup's own weight is taken off
+    by the person, or by a tare.
     """
-    off_g = pot.plan.offset_g - pot.strays_g
-    left_g = reads_g - off_g if pot.plan.way == TOTAL else reads_g
+    off_g = 0.0
+    if reads_below(pot.plan, pot.strays_g):
+        off_g = pot.started.cup_g or 0.0
+    elif pot.plan.way == TOTAL:
+        off_g = pot.plan.offset_g - pot.strays_g
+    left_g = reads_g - off_g
     near_g = pot.plan.scale_step_g + DUST_G  # the last digit of a scale flickers
     if left_g < -near_g:
         raise Refused(UNDER_CUP, reads_g, off_g, READING_G[1])
     if left_g > pot.in_cup_g + near_g:
         raise Refused("left_g", left_g, 0.0, pot.in_cup_g)
     return spilt((*pot.poured, *pot.strays), min(max(left_g, 0.0), pot.in_cup_g))
+
+
+def asks_cup_anew(pot: Pot) -> bool:
+    """Tell whether the cup is to be weighed on a scale that begins at zero without it."""
+    return pot.started.cup_g is not None and reads_below(pot.plan, pot.strays_g)
+
+
+def asks_net(pot: Pot) -> bool:
+    """Tell whether what is left is to be told without the cup's own weight."""
+    below = reads_below(pot.plan, pot.strays_g)
+    return pot.plan.way != TOTAL or (below and pot.started.cup_g is None)
 
 
 async def pour_again(session: Session, pot: Pot, reads_g: float) -> None:

@@ -17,7 +17,14 @@ from mobile.screens.mix.weigh_out.room import BESIDE_BUTTON, crowded, inside, mi
 from mobile.session.address import go
 from mobile.session.known import Known
 from mobile.session.mix.from_cans import paint_of
-from mobile.session.mix.mishaps import left_of, make_smaller, pour_again, smaller
+from mobile.session.mix.mishaps import (
+    asks_cup_anew,
+    asks_net,
+    left_of,
+    make_smaller,
+    pour_again,
+    smaller,
+)
 from mobile.session.mix.pots import OVER
 from mobile.session.session import Session, use_session
 from mobile.session.touch import Start, use_touch
@@ -45,7 +52,7 @@ def KnockedOver(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control
             await touch(done, lambda: go(places.MIX, "weigh"))
 
     said, batch_g = gone_said(known, pot, text, view)
-    asked = words.CUP_BACK if pot.plan.way == "total" else words.CUP_NET
+    asked = asked_of(pot)
     less = None
     if batch_g:
         less = Action(words.smaller(batch_g), partial(settle, make_smaller), key="smaller")
@@ -59,6 +66,13 @@ def KnockedOver(known: Known, pot: Pot, *, key: str | None = None) -> ft.Control
     can = batch_g is not None
     action = Action(words.AGAIN, partial(settle, pour_again) if can else None, key="use")
     return screen(rows, [keys(action, partial(press, "reads"), text, view)])
+
+
+def asked_of(pot: Pot) -> str:
+    """Ask for a reading that the scale can show and the keypad can type."""
+    if asks_cup_anew(pot):
+        return words.CUP_ANEW
+    return words.CUP_NET if asks_net(pot) else words.CUP_BACK
 
 
 def answered(text: str, less: Action | None, said: str, view: View) -> list[ft.Control]:

@@ -92,6 +92,8 @@ def should_read(pot: Pot, target: Target) -> str:
     """Say how the scale stands before the pour: who tares in mid-part would pour too much."""
     if with_cup(pot):
         return weigh_words.WITH_CUP
+    if pot.plan.way == TOTAL and pot.in_cup_g and not target.before_g:
+        return weigh_words.TARED  # with all that is in it
     return (IN_MID_PART if target.before_g else SAID)[pot.plan.way]
 
 
