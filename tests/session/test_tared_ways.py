@@ -9,6 +9,7 @@ from dataclasses import replace
 
 import pytest
 
+from core.errors import Refused
 from core.mixing.correct import Lack
 from core.paints.recipe import Part
 from mobile.session.mix import begin, mishaps, pot_again, weigh_out
@@ -181,6 +182,22 @@ def test_after_a_spill_in_mid_part_the_rest_is_read_from_zero(way: str) -> None:
         assert reads(session)[1] == pytest.approx(SIGNS[way] * 9.65, abs=0.06)
         await weigh_out.on_the_mark(session, now(session))
         assert reads(session) == ("FO", SIGNS[way] * 43.0)
+
+    run(story())
+
+
+def test_a_part_under_way_counts_once_towards_what_the_scale_takes() -> None:
+    """On a scale of 300 g the cup, 77.3 g and the whole last part of 154.7 g are 253.4 g."""
+
+    async def story() -> None:
+        session = await in_mid_orange("each")
+        await session.keep(replace(session.known.settings, scale_capacity_g=300.0))
+        await weigh_out.scale_reads(session, now(session), 58.0)
+        await weigh_out.scale_reads(session, now(session), 100.0)
+        with pytest.raises(Refused):  # 98.7 g stand there beside what the reading has
+            await weigh_out.scale_reads(session, now(session), 201.4)
+        await weigh_out.scale_reads(session, now(session), 154.7)
+        assert now(session).target is None
 
     run(story())
 

@@ -77,8 +77,8 @@ def net_of(known: Known, pot: Pot, reads_g: float) -> float:
 def unseen_g(pot: Pot) -> float:
     """Give what stands on the scale and is in no reading: what was tared away."""
     cup_g = pot.started.cup_g or 0.0
-    if pot.plan.way == EACH:
-        return cup_g + pot.in_cup_g
+    if pot.plan.way == EACH:  # but for what went in of this part: the reading has that
+        return cup_g + pot.in_cup_g - (pot.target.before_g if pot.target else 0.0)
     return 0.0 if pot.plan.way == CAN else max(0.0, cup_g - pot.plan.offset_g + pot.strays_g)
 
 
