@@ -19,7 +19,8 @@ from mobile.session.mix.from_cans import paint_of
 from mobile.session.walls.amounts import Amount, amount_of
 from mobile.session.walls.walls import area_of, job_area_m2
 from mobile.store.entries import PotStarted
-from mobile.store.pot import Pot, pot_of
+from mobile.store.pot import Pot
+from mobile.store.pot_of import pot_of
 from mobile.store.records import Mix
 from tests.session import moth_cellar as job
 
