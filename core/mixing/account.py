@@ -20,8 +20,9 @@ class Used:
     """What is known of a pot that was used, g each, 0 to 100 000.
 
     `made_g` is what was poured into it and not spilt; `left_g` stands in the pot, its cups and its
-    jars; `waste_g` was thrown away; `bound_g` can have dried off at the most while they stood
-    open; `tools_g` is what its tools and cups usually keep.
+    jars; `moved_g` went out of its jars into other pots; `waste_g` was thrown away; `bound_g` can
+    have dried off at the most while they stood open; `tools_g` is what its tools and cups usually
+    keep.
     """
 
     made_g: float
@@ -29,6 +30,7 @@ class Used:
     waste_g: float = 0.0
     bound_g: float = 0.0
     tools_g: float = 0.0
+    moved_g: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +60,7 @@ def account(used: Used, scale_step_g: float, readings_count: int) -> Account:
     -------
         What is on walls, wet as laid; what is in tools, no more than is gone; half of what can
         have dried off; and how far rounding and drying put the walls off. All are 0 or more,
-        and with what is left and what is waste they are what was made.
+        and with what is left, what moved on and what is waste they are what was made.
 
     Source: conservation of mass; half of the bound is this project's rule, as in a can's ledger.
 
@@ -66,20 +68,20 @@ def account(used: Used, scale_step_g: float, readings_count: int) -> Account:
     >>> round(account(ember, 0.1, 4).walls_g, 6)
     134.2
     """
-    for name in ("made_g", "left_g", "waste_g", "bound_g", "tools_g"):
+    for name in ("made_g", "left_g", "waste_g", "bound_g", "tools_g", "moved_g"):
         require(name, getattr(used, name), *MASS_G)
     require("scale_step_g", scale_step_g, *STEP_G)
     require("readings_count", readings_count, *READINGS_COUNT)
-    gone_g = max(used.made_g - used.left_g - used.waste_g, 0.0)
+    gone_g = max(used.made_g - used.left_g - used.moved_g - used.waste_g, 0.0)
     dried_g = min(used.bound_g / 2, gone_g)
     tools_g = min(used.tools_g, gone_g - dried_g)
     walls_g = gone_g - dried_g - tools_g
     u_g = sqrt((readings_count * scale_step_g**2 + used.bound_g**2) / TWELVE)
-    out = {"made_g": used.made_g, "left_g": used.left_g, "waste_g": used.waste_g}
+    out = {name: getattr(used, name) for name in ("made_g", "left_g", "moved_g", "waste_g")}
     parts = {"gone_g": gone_g, "dried_g": dried_g, "tools_g": tools_g}
     usual = {"usual_g": used.tools_g, "gone_g": gone_g, "dried_g": dried_g}
     doubt = {"n": readings_count, "step_g": scale_step_g, "bound_g": used.bound_g}
-    left = "max({made_g} − {left_g} − {waste_g}, 0)"
+    left = "max({made_g} − {left_g} − {moved_g} − {waste_g}, 0)"
     half, bound = "min({bound_g} ÷ 2, {gone_g})", {"bound_g": used.bound_g, "gone_g": gone_g}
     kept, on = "min({usual_g}, {gone_g} − {dried_g})", "{gone_g} − {dried_g} − {tools_g}"
     off = "√(({n} × {step_g}² + {bound_g}²) ÷ 12)"

@@ -22,7 +22,7 @@ NAMES = {
     "rate_g_m2": "One coat takes",
     "solids_ratio": "Volume solids of the mix",
     "dried_g": "Dried off",
-    "gone_g": "Neither left nor waste",
+    "gone_g": "Neither left, nor moved on, nor waste",
     "tools_g": "In tools and cups",
     "walls_g": "On walls",
     "u_g": "Readings and drying can be off by",

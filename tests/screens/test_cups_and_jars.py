@@ -16,7 +16,7 @@ from mobile.session.mix.cups import (
     even,
     fill_cups,
 )
-from mobile.session.mix.jars import all_paints, holds, jar_paint, left_g
+from mobile.session.mix.jars import all_paints, holds, jar_paint, left_g, with_jar
 from mobile.session.mix.leftovers import Back, dries, keep_leftover, weigh_back
 from mobile.session.mix.pot_again import correct_pot
 from mobile.session.mix.ways import ways_of
@@ -239,5 +239,21 @@ def test_a_jar_that_is_old_or_froze_says_so(jar: tuple[str, float | None], doubt
                 await keys(screen, "232")
             doubts = {PAST, FROZEN} & set(said(screen))
             assert doubts == ({doubt} if doubt else set())
+
+    asyncio.run(story())
+
+
+def test_where_a_pot_went_agrees_with_its_jars() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        jar = await keep_leftover(session, pot, Back((("", 60.0),)), None, None)
+        mixed = with_jar(session.known, job.mix(session.known, "ember wing"), 120.0, jar)
+        assert mixed
+        await start_pot(session, mixed, 120.0, None)
+        await poured(session)
+        shown = said(OnPlace(session, MixPlace, f"/mix/pots/{pot.id}/went"))
+        assert "In its jars" not in shown  # they are empty
+        at = shown.index("Out of its jars")
+        assert shown[at : at + 3] == ["Out of its jars", "60.0 g", "into other pots"]
 
     asyncio.run(story())

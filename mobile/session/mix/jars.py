@@ -31,6 +31,13 @@ def left_g(known: Known, jar: LeftoverKept) -> float:
     return max(0.0, jar.net_g - out_g)
 
 
+def moved_g(known: Known, pot_id: str) -> float:
+    """Give what went out of a pot's jars into pots that are over; it counts as made there."""
+    jars = {jar.id for jar in known.of(LeftoverKept) if jar.pot == pot_id}
+    pours = (pour for pour in known.of(Poured) if pour.paint in jars)
+    return sum(one.net_g for one in pours if (pot := pot_by(known, one.pot)) and pot.ended)
+
+
 def holds(known: Known, jar: LeftoverKept) -> tuple[str, tuple[Portion, ...]]:
     """Give the name of a jar's mix, and what had gone into its pot when it was filled.
 

@@ -8,6 +8,7 @@ from core.errors import Refused
 from core.mixing.loads import loads
 from mobile.session.known import Known, found
 from mobile.session.mix.cans_hold import limiting
+from mobile.session.mix.jars import moved_g
 from mobile.session.mix.pots import pots, under_way
 from mobile.session.walls.amounts import Amount, amount_of, load_most_g
 from mobile.store.pot import Pot
@@ -37,9 +38,9 @@ def amount_or_none(known: Known, mix: Mix) -> Amount | None:
 
 
 def made_g(known: Known, mix: Mix) -> tuple[float, ...]:
-    """Give the grams of each finished pot of a mix."""
+    """Give the grams of each finished pot of a mix, less what went on from its jars elsewhere."""
     own = (pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred")
-    return tuple(pot.made_g for pot in own)
+    return tuple(max(0.0, pot.made_g - moved_g(known, pot.id)) for pot in own)
 
 
 def next_load(known: Known, mix: Mix) -> Load | None:

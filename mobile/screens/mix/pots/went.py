@@ -10,6 +10,7 @@ from mobile.parts.tap import Action
 from mobile.session.address import HOW, go
 from mobile.session.how import how_of, use_how
 from mobile.session.known import Known
+from mobile.session.mix.cups import HAIR_G
 from mobile.session.mix.ways import ways_of
 from mobile.session.mix.went import WhereItWent, where_it_went
 from mobile.session.view import View, use_view
@@ -62,10 +63,11 @@ def rows_of(pot: Pot, went: WhereItWent, view: View) -> tuple[Row, ...]:
         (words.IN_POT, "", pot.left_g),
         (words.IN_CUPS, "", went.in_cups_g),
         (words.IN_JARS, "", went.in_jars_g),
+        (words.FROM_JARS, words.INTO_POTS, went.moved_g),
         (words.WASTE, "", went.waste_g),
     )
     return tuple(
         Row(name, small, in_grams.grams(net_g))
         for name, small, net_g in said
-        if net_g or name == words.ON_WALLS
+        if net_g > HAIR_G or name == words.ON_WALLS
     )
