@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from core.errors import require
 from core.mixing.plan import NET_G
 from core.mixing.portions import Portion
+from core.mixing.stray import UNSEEN_RATIO
 from core.working import Working, step
 
 LEAST = "the part that the leftover fills first: algebra, no published source"
@@ -34,10 +35,11 @@ def use_up(batch: tuple[Portion, ...], leftover: tuple[Portion, ...], has_g: flo
 
     Returns
     -------
-        The most that goes in; 0 g where the leftover holds a paint that the batch has not.
+        The most that goes in; 0 g where an eye sees what the leftover holds of paints that the
+        batch has not.
 
     Source: the least of what a part takes divided by its share in the leftover, algebra, no
-    published source.
+    published source; a stray under 1 % is not seen: common practice, no published source.
 
     >>> ember = (Portion("yellow", 20.0), Portion("orange", 60.0))
     >>> used = use_up(ember, (Portion("yellow", 1.0), Portion("orange", 1.0)), 100.0)
@@ -51,8 +53,9 @@ def use_up(batch: tuple[Portion, ...], leftover: tuple[Portion, ...], has_g: flo
     require("leftover_g", whole_g, 1e-9, 1e6)
     shares = {one.paint: one.net_g / whole_g for one in leftover if one.net_g}
     wanted = {one.paint: one.net_g for one in batch}
-    fits = [wanted.get(paint, 0.0) / share for paint, share in shares.items()]
-    most_g = min(fits)
+    fits = [wanted[paint] / share for paint, share in shares.items() if paint in wanted]
+    strays_ratio = sum(share for paint, share in shares.items() if paint not in wanted)
+    most_g = min(fits) if strays_ratio <= UNSEEN_RATIO else 0.0
     used_g = min(has_g, most_g)
     rest = tuple(
         Portion(one.paint, max(one.net_g - used_g * shares.get(one.paint, 0.0), 0.0))

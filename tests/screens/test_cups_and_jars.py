@@ -19,12 +19,14 @@ from mobile.session.mix.cups import (
 from mobile.session.mix.jars import all_paints, holds, jar_paint, left_g, with_jar
 from mobile.session.mix.leftovers import Back, dries, keep_leftover, weigh_back
 from mobile.session.mix.pot_again import correct_pot
+from mobile.session.mix.pots import pots
+from mobile.session.mix.recipes import keep_mix
 from mobile.session.mix.ways import ways_of
 from mobile.session.mix.went import where_it_went
 from mobile.words.cups import FROZEN, PAST
 from tests.screens.done_pot import again, ember_done, poured
 from tests.screens.mix_place import keys, now
-from tests.screens.seen import OnPlace, tap, write
+from tests.screens.seen import OnPlace, has, tap, write
 from tests.screens.seen import words as said
 from tests.session import moth_cellar as job
 
@@ -255,5 +257,31 @@ def test_where_a_pot_went_agrees_with_its_jars() -> None:
         assert "In its jars" not in shown  # they are empty
         at = shown.index("Out of its jars")
         assert shown[at : at + 3] == ["Out of its jars", "60.0 g", "into other pots"]
+
+    asyncio.run(story())
+
+
+def test_a_jar_is_offered_only_where_it_goes_in() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        ember = job.mix(session.known, "ember wing")
+        first = await keep_leftover(session, pot, Back((("", 60.0),)), None, None)
+        mixed = with_jar(session.known, ember, 120.0, first)
+        assert mixed
+        await start_pot(session, mixed, 120.0, None)
+        await poured(session)
+        pot = pots(session.known)[-1]
+        second = await keep_leftover(session, pot, Back((("", 50.0),)), None, None)
+        # An orange alone is the same mix now: of a jar with yellow in it nothing goes in.
+        alone = replace(ember, parts=ember.parts[:1])
+        await keep_mix(session, alone)
+        screen = OnPlace(session, MixPlace, f"/mix/{ember.id}/weigh")
+        await keys(screen, "100")
+        assert not has(screen, "jar 2")
+        await keep_mix(session, ember)
+        screen = OnPlace(session, MixPlace, f"/mix/{ember.id}/weigh")
+        await tap(screen, "jar 2")
+        live = {part.paint: part.net_g for part in now(session).plan.portions}
+        assert live[second.id] == pytest.approx(50.0, abs=0.5)
 
     asyncio.run(story())

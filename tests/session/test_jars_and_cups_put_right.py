@@ -2,11 +2,13 @@
 
 import pytest
 
+from core.mixing.portions import Portion
 from mobile.session.known import Known
 from mobile.session.mix import begin, jars, to_weigh
 from mobile.session.mix.leftovers import Back, keep_leftover
+from mobile.session.mix.mishaps import wrong_can
 from mobile.session.mix.pots import pots
-from mobile.session.mix.weigh_out import give_up, on_the_mark, stirred
+from mobile.session.mix.weigh_out import give_up, keep_over, on_the_mark, stirred
 from mobile.session.mix.went import where_it_went
 from mobile.session.session import Session
 from mobile.store.entries import LeftoverKept
@@ -92,5 +94,42 @@ def test_the_account_tells_what_is_in_a_jar_from_what_went_on() -> None:
         assert went.moved_g == pytest.approx(60.0)
         account = went.account
         assert account.walls_g + account.tools_g + account.dried_g == pytest.approx(40.0)
+
+    run(story())
+
+
+def in_paints_g(known: Known, mix: Mix) -> dict[str, float]:
+    """Give what a mix with a jar in it comes to, paint by paint."""
+    parts = tuple(Portion(part.paint, part.parts_count) for part in mix.parts)
+    return {one.paint: one.net_g for one in jars.in_paints(known, parts)}
+
+
+def test_a_jar_of_a_pot_that_used_a_jar_is_used_up_too() -> None:
+    async def story() -> None:
+        session, _ = await used_up()
+        second = await in_a_jar(session, newest(session), 50.0)
+        mixed = await with_the_jar(session, 120.0, second)
+        assert mixed.parts[0].parts_count == pytest.approx(50.0, abs=0.5)  # it is rounded paint
+        each_g = sorted(in_paints_g(session.known, mixed).values())
+        assert each_g == pytest.approx([10.0, 30.0, 80.0], abs=0.1)  # 1 : 3 : 8 of 120 g
+
+    run(story())
+
+
+def test_a_stray_that_nobody_sees_keeps_no_jar_out() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        paint = job.mix(session.known, "base").parts[0].paint
+        for stray_g, offered in ((0.3, True), (9.0, False)):
+            await begin.start_pot(session, ember(session.known), 232.0, None)
+            await wrong_can(session, now(session), paint, stray_g)
+            if stray_g > 2.32:  # 1 % of the batch: it is asked for
+                await keep_over(session, now(session), paint)
+            while now(session).target:
+                await on_the_mark(session, now(session))
+            await stirred(session, now(session))
+            jar = await in_a_jar(session, newest(session), 100.0)
+            mixed = jars.with_jar(session.known, ember(session.known), 120.0, jar)
+            assert (mixed is not None) == offered
 
     run(story())

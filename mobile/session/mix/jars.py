@@ -113,7 +113,7 @@ def all_paints(known: Known) -> tuple[Paint, ...]:
 
 
 def jars_for(known: Known, mix: Mix) -> tuple[LeftoverKept, ...]:
-    """Give the jars that hold a mix's colour: leftovers of its own pots."""
+    """Give the jars that may hold a mix's colour: leftovers of its own pots."""
     return tuple(
         jar
         for jar in job_jars(known)
@@ -124,9 +124,10 @@ def jars_for(known: Known, mix: Mix) -> tuple[LeftoverKept, ...]:
 def with_jar(known: Known, mix: Mix, batch_g: float, jar: LeftoverKept) -> Mix | None:
     """Give a mix for one pot that uses a jar up, its parts in grams; None where it can't be.
 
-    What the jar holds counts as what was really poured into its pot.
+    What the jar holds counts as what was really poured into its pot, a jar in there as its own.
+    A part of which less than a step of the scale is missing then is left out: no scale shows it.
     """
-    _, inside = holds(known, jar)
+    inside = in_paints(known, holds(known, jar)[1])
     if not inside:
         return None
     whole = shares(mix.parts)
@@ -136,5 +137,6 @@ def with_jar(known: Known, mix: Mix, batch_g: float, jar: LeftoverKept) -> Mix |
     found_g = use_up(batch, inside, left_g(known, jar))
     if found_g.used_g <= LEAST_G:
         return None
-    rest = tuple(Part(one.paint, one.net_g) for one in found_g.rest if one.net_g > LEAST_G)
+    least_g = max(LEAST_G, known.settings.scale_step_g)
+    rest = tuple(Part(one.paint, one.net_g) for one in found_g.rest if one.net_g >= least_g)
     return replace(mix, parts=(Part(jar.id, found_g.used_g), *rest))

@@ -10,13 +10,13 @@ import flet as ft
 from core.mixing.portions import Portion
 from mobile import theme as t
 from mobile.parts.buttons import outline_button
-from mobile.parts.tap import Action
-from mobile.screens.mix.weigh_out.start_form import Batch
+from mobile.parts.tap import Action, Do
+from mobile.screens.mix.weigh_out.start_form import Batch, jars_to_use
 from mobile.session.known import Known
 from mobile.session.mix.advice import SmallPart, allowed_g, off_g, small_part, spoilt
 from mobile.session.mix.cans_hold import limiting
 from mobile.session.mix.from_cans import paint_of
-from mobile.session.mix.jars import jars_for, left_g
+from mobile.session.mix.jars import left_g
 from mobile.session.mix.leftovers import doubt_of
 from mobile.session.view import View
 from mobile.store.entries import LeftoverKept
@@ -26,7 +26,7 @@ from mobile.words import grams as in_grams
 from mobile.words import scale
 
 Put = Callable[[str], None]  # other grams onto the keypad
-Use = Callable[[LeftoverKept], Awaitable[None]]  # a jar into the pot
+Use = Callable[[Mix], Awaitable[None]]  # a mix that has a jar in it
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,8 @@ def advice(known: Known, mix: Mix, batch: Batch, do: Doing, view: View) -> list[
         return []
     portions = tuple(Portion(one.paint.id, one.net_g) for one in batch.parts)
     lines = can_lines(known, mix, batch.grams_g, put, view)
-    lines += [jar_line(known, jar, use) for jar in jars_for(known, mix)]
+    jars = jars_to_use(known, mix, batch)
+    lines += [jar_line(known, jar, partial(use, mixed)) for jar, mixed in jars]
     if small := small_part(known, portions):
         lines += small_lines(known, small, allowed_g(known, mix), put, view)
     if wrong := spoilt(known, portions):
@@ -66,10 +67,10 @@ def can_lines(known: Known, mix: Mix, batch_g: float, put: Put, view: View) -> l
     return [t.say(said, t.SMALL, t.CAUTION), instead(grams, put, view)]
 
 
-def jar_line(known: Known, jar: LeftoverKept, use: Use) -> ft.Control:
+def jar_line(known: Known, jar: LeftoverKept, use: Do) -> ft.Control:
     """Offer a jar of this colour."""
     said = words.use_jar(jar.number, in_grams.grams(left_g(known, jar)))
-    button = outline_button(Action(said, partial(use, jar), key=f"jar {jar.number}"))
+    button = outline_button(Action(said, use, key=f"jar {jar.number}"))
     doubt = [t.say(doubt_of(jar), t.SMALL, t.CAUTION)] if doubt_of(jar) else []
     return ft.Row([button, *doubt], spacing=t.GAP, wrap=True)
 

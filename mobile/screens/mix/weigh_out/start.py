@@ -22,13 +22,11 @@ from mobile.session.address import HOW, go
 from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.mix.begin import start_pot
-from mobile.session.mix.jars import with_jar
 from mobile.session.mix.pots import under_way
 from mobile.session.mix.to_weigh import next_load
 from mobile.session.session import Session, use_session
 from mobile.session.typing import use_typing
 from mobile.session.view import View, use_view
-from mobile.store.entries import LeftoverKept
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
 from mobile.words import grams as in_grams
@@ -73,7 +71,7 @@ def Start(
         *first,
         cup_and_how(batch, like or mix.id, bool(like)),
         *ready(batch, known.settings.scale_step_g, view),
-        *advice(known, mix, batch, doing(session, mix, batch, partial(press.put, "grams")), view),
+        *advice(known, mix, batch, doing(session, batch, partial(press.put, "grams")), view),
     ]
     weigh = Action(words.weigh_grams(grams), start if batch.can_do else None, key="weigh")
     high = start_keys_high(view, len(mix.parts), short_high(short, view))
@@ -81,14 +79,11 @@ def Start(
     return screen(lines, [*over, keys])
 
 
-def doing(session: Session, mix: Mix, batch: Batch, put: Put) -> Doing:
+def doing(session: Session, batch: Batch, put: Put) -> Doing:
     """Give what the advice's buttons do: put other grams there, use a jar of this colour up."""
 
-    async def use_jar(jar: LeftoverKept) -> None:
-        if batch.grams_g is None:
-            return
-        mixed = with_jar(session.known, mix, batch.grams_g, jar)
-        if mixed:
+    async def use_jar(mixed: Mix) -> None:
+        if batch.grams_g is not None:
             verb = start_pot(session, mixed, batch.grams_g, batch.cup_g)
             await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
 

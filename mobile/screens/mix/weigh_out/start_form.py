@@ -9,7 +9,9 @@ from mobile.session.known import Known
 from mobile.session.mix.begin import split
 from mobile.session.mix.cans_hold import lacking
 from mobile.session.mix.from_cans import FromCan, from_can, paint_of
+from mobile.session.mix.jars import jars_for, with_jar
 from mobile.session.view import View
+from mobile.store.entries import LeftoverKept
 from mobile.store.records import Mix
 from mobile.words import mix as words
 from mobile.words import weigh_out as weigh_words
@@ -38,6 +40,22 @@ def batch_of(known: Known, mix: Mix, grams: str, cup: str, view: View) -> Batch:
         return Batch(cup_g=cup_g, why=why)
     parts = tuple(from_can(known, one, can_for(known, one.paint, one.net_g)) for one in portions)
     return Batch(batch_g, cup_g, parts, can_do=not lacking(known, portions))
+
+
+def jars_to_use(known: Known, mix: Mix, batch: Batch) -> tuple[tuple[LeftoverKept, Mix], ...]:
+    """Give the jars that a batch can use up, each with the mix for it; scale and cans have it."""
+    if batch.grams_g is None:
+        return ()
+    each = ((jar, with_jar(known, mix, batch.grams_g, jar)) for jar in jars_for(known, mix))
+    return tuple((jar, mixed) for jar, mixed in each if mixed and _can_do(known, mixed, batch))
+
+
+def _can_do(known: Known, mix: Mix, batch: Batch) -> bool:
+    try:
+        portions = split(known, mix, batch.grams_g or 0.0, batch.cup_g)
+    except Refused:
+        return False
+    return not lacking(known, portions)
 
 
 def how(known: Known, mix: Mix, batch: Batch, view: View) -> How | None:
