@@ -45,6 +45,14 @@ def weighed_back(net_g: float) -> str:
     return f"{grams(net_g)} are left."
 
 
+def more_than_all(in_all_g: float, most_g: float) -> str:
+    """Say that pot and cups together can't hold that much, and what to do."""
+    return (
+        f"With what its other vessels hold that is {grams(in_all_g)}: at most {grams(most_g)} can"
+        " be left. If a cup was poured back, weigh that cup too."
+    )
+
+
 def wasted(net_g: float) -> str:
     """Say what was thrown away."""
     return f"{grams(net_g)} went to waste."

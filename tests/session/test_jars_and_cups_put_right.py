@@ -4,13 +4,14 @@ import pytest
 
 from core.mixing.portions import Portion
 from mobile.session.known import Known
-from mobile.session.mix import begin, jars, to_weigh
-from mobile.session.mix.leftovers import Back, keep_leftover
+from mobile.session.mix import begin, cups, jars, to_weigh
+from mobile.session.mix.leftovers import Back, keep_leftover, throw_away, weigh_back
 from mobile.session.mix.mishaps import wrong_can
+from mobile.session.mix.pot_again import add_to_pot
 from mobile.session.mix.pots import pots
 from mobile.session.mix.weigh_out import give_up, keep_over, on_the_mark, stirred
 from mobile.session.mix.went import where_it_went
-from mobile.session.session import Session
+from mobile.session.session import Declined, Session
 from mobile.store.entries import LeftoverKept
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
@@ -131,5 +132,55 @@ def test_a_stray_that_nobody_sees_keeps_no_jar_out() -> None:
             jar = await in_a_jar(session, newest(session), 100.0)
             mixed = jars.with_jar(session.known, ember(session.known), 120.0, jar)
             assert (mixed is not None) == offered
+
+    run(story())
+
+
+async def whole_pot() -> tuple[Session, Pot]:
+    session = await job.at_moth_cellar()
+    return session, await weigh(session, ember(session.known), 232.0)
+
+
+def test_all_vessels_together_hold_no_more_than_was_in_the_pot() -> None:
+    async def story() -> None:
+        session, pot = await whole_pot()
+        await cups.fill_cups(session, pot, cups.even(pot, 2))
+        pot = newest(session)
+        with pytest.raises(Declined, match=r"464\.0.g.*232\.0.g"):
+            await weigh_back(session, pot, Back((("", 232.0),)))
+        first, _ = cups.cups_of(session.known, pot)
+        back = Back((("", 100.0), (first.id, 10.0)))  # most of the first was poured back
+        await weigh_back(session, pot, back)
+        assert cups.in_pot_and_cups_g(session.known, newest(session)) == pytest.approx(226.0)
+
+    run(story())
+
+
+def test_what_is_in_a_jar_or_was_thrown_away_is_not_left_as_well() -> None:
+    async def story() -> None:
+        session, pot = await whole_pot()
+        await in_a_jar(session, pot, 60.0)
+        with pytest.raises(Declined):
+            await weigh_back(session, newest(session), Back((("", 232.0),)))
+        await weigh_back(session, newest(session), Back((("", 172.0),)))  # 60 g are in the jar
+        await throw_away(session, newest(session), Back((("", 100.0),)))
+        with pytest.raises(Declined):
+            await in_a_jar(session, newest(session), 80.0)  # 232 - 60 - 100 = 72
+
+    run(story())
+
+
+def test_a_cup_and_a_pot_that_was_added_to_go_into_one_jar() -> None:
+    async def story() -> None:
+        session, pot = await whole_pot()
+        await cups.fill_cups(session, pot, (("north", 100.0),))
+        await add_to_pot(session, newest(session), 60.0)
+        while now(session).target:
+            await on_the_mark(session, now(session))
+        await stirred(session, now(session))
+        [cup] = cups.cups_of(session.known, newest(session))
+        left = Back((("", 192.0), (cup.id, 100.0)))  # 132 + 60 in the pot, 100 in the cup
+        jar = await keep_leftover(session, newest(session), left, None, None)
+        assert jar.net_g == pytest.approx(292.0)
 
     run(story())

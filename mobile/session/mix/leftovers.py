@@ -13,7 +13,8 @@ from mobile.session.cans.goes_over import last_air
 from mobile.session.known import Known
 from mobile.session.mix.cup import cup_for, volume_l
 from mobile.session.mix.cups import CUP_ACROSS_M, HAIR_G, cups_of
-from mobile.session.session import Session, Undo
+from mobile.session.mix.pots import pot_by
+from mobile.session.session import Declined, Session, Undo
 from mobile.store.entries import LeftoverKept, StoodOpen, ThrownAway, WeighedBack
 from mobile.store.pot import Pot
 from mobile.words import cups as words
@@ -57,6 +58,20 @@ def _require_left(known: Known, pot: Pot, back: Back) -> None:
     for cup, net_g in back.left:
         require("left_g", net_g, 0.0, most.get(cup, pot.in_cup_g) + HAIR_G)
     require("open_s", back.open_s, *OPEN_S)
+    _require_in_all(known, pot, back)
+
+
+def _require_in_all(known: Known, pot: Pot, back: Back) -> None:
+    """Raise `Declined` for more in all vessels together than what has not left them for good."""
+    pot = pot_by(known, pot.id) or pot  # the screen's may be older than the newest cup
+    now_g = {cup.id: cup.now_g for cup in cups_of(known, pot)} | {"": pot.left_g}
+    in_all_g = sum((now_g | dict(back.left)).values())
+    kept_g = sum(jar.net_g for jar in jars_of(known, pot))
+    waste_g = sum(e.net_g for e in known.of(ThrownAway) if e.pot == pot.id)
+    most_g = max(0.0, pot.made_g - kept_g - waste_g)
+    # Each vessel, and the pot as it was weighed out, can be half a step off.
+    if in_all_g > most_g + HAIR_G + pot.plan.scale_step_g * (len(now_g) + 1) / 2:
+        raise Declined(words.more_than_all(in_all_g, most_g))
 
 
 def _back(session: Session, pot: Pot, back: Back) -> tuple[WeighedBack | StoodOpen, ...]:
@@ -80,7 +95,7 @@ def _across_m(known: Known, pot: Pot, cup: str) -> float:
 
 
 async def weigh_back(session: Session, pot: Pot, back: Back) -> None:
-    """Log what is left in a pot and in its cups, each no more than went in."""
+    """Log what is left in a pot and in its cups: each, and all, no more than went in."""
     _require_left(session.known, pot, back)
     entries = _back(session, pot, back)
     await session.keep(*entries, forget=(left_form(pot),))
@@ -93,7 +108,7 @@ async def _empty_out(session: Session, pot: Pot, back: Back, into: Into[G]) -> t
     Each vessel is weighed back first, so that what went onto walls is known, and is empty then.
     """
     _require_left(session.known, pot, back)
-    require("left_g", back.left_g, HAIR_G, min(NET_G[1], pot.in_cup_g + HAIR_G))
+    require("left_g", back.left_g, HAIR_G, NET_G[1])
     where = into(session.stamp(), back.left_g)
     empty = Back(tuple((cup, 0.0) for cup, _ in back.left))
     entries = (*_back(session, pot, back), where, *_back(session, pot, empty))
