@@ -23,6 +23,7 @@ from mobile.session.mix.pots import pots
 from mobile.session.mix.recipes import keep_mix
 from mobile.session.mix.ways import ways_of
 from mobile.session.mix.went import where_it_went
+from mobile.store.entries import Undone, WeighedBack
 from mobile.words.cups import FROZEN, PAST
 from tests.screens.done_pot import again, ember_done, poured
 from tests.screens.mix_place import keys, now
@@ -283,5 +284,41 @@ def test_a_jar_is_offered_only_where_it_goes_in() -> None:
         await tap(screen, "jar 2")
         live = {part.paint: part.net_g for part in now(session).plan.portions}
         assert live[second.id] == pytest.approx(50.0, abs=0.5)
+
+    asyncio.run(story())
+
+
+def test_what_was_typed_before_a_pot_was_split_hides_no_cup() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        address = f"/mix/pots/{pot.id}/left"
+        await write(OnPlace(session, MixPlace, address), "off", "2 h")
+        await session.drafts.flush()
+        await fill_cups(session, pot, even(pot, 2))
+        first, second = cups_of(session.known, pot)
+        screen = OnPlace(session, MixPlace, address)
+        await write(screen, first.id, "30")
+        await write(screen, second.id, "20")
+        await tap(screen, "keep")
+        assert [cup.left_g for cup in cups_of(session.known, pot)] == [30.0, 20.0]
+
+    asyncio.run(story())
+
+
+def test_a_cup_that_is_no_more_is_not_weighed_back() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        await fill_cups(session, pot, (("north", 100.0),))
+        [cup] = cups_of(session.known, pot)
+        address = f"/mix/pots/{pot.id}/left"
+        await write(OnPlace(session, MixPlace, address), cup.id, "30")
+        await session.drafts.flush()
+        await session.keep(Undone(*session.stamp(), cup.id))
+        screen = OnPlace(session, MixPlace, address)
+        assert not has(screen, cup.id)
+        await write(screen, "", "200")
+        await tap(screen, "keep")
+        [back] = session.known.of(WeighedBack)
+        assert (back.cup, back.net_g) == ("", 200.0)
 
     asyncio.run(story())

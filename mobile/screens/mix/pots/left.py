@@ -45,12 +45,12 @@ def Left(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
     """Ask what is left, and where it goes."""
     view, session = use_view(), use_session()
     cups = cups_of(known, pot)
-    blank = LeftForm((("", ""), *((cup.id, "") for cup in cups)))
-    form, edit, _ = use_form(left_form(pot), blank)
+    typed_form, edit, _ = use_form(left_form(pot), LeftForm())
+    form = typed_form.with_vessels(cups)
 
     async def typed(verb: Verb, else_all: bool) -> None:
         async def read() -> None:
-            back = edit.now.weighed(view)
+            back = edit.now.with_vessels(cups).weighed(view)
             if else_all and not back.left:
                 back = replace(back, left=(("", pot.left_g),))
             await verb(edit.now, back)
@@ -70,7 +70,7 @@ def Left(known: Known, pot: Pot, _how: bool, *, key: str | None = None) -> ft.Co
     now = words.left_now(in_pot_and_cups_g(known, pot), bool(cups))
     lines: list[ft.Control] = [
         header(words.LEFT, now, outline_button(to_pot, "back")),
-        Fields(left_fields(form, pot, cups, view), partial(left_typed, edit), key="left"),
+        Fields(left_fields(form, pot, cups, view), partial(left_typed, edit, cups), key="left"),
         t.say(dries_said(known, view), t.CAPTION, t.SOFT),
         t.say(words.INTO_JAR, t.NAME, weight=t.MEDIUM),
         Fields(jar_fields(form, view), partial(jar_typed, edit), key="jar"),

@@ -24,6 +24,12 @@ class LeftForm:
     months: str = ""
     coldest: str = ""
 
+    def with_vessels(self, cups: tuple[Cup, ...]) -> "LeftForm":
+        """Give a row to the pot and each of its cups: there may be others since it was typed."""
+        typed = {row[0]: row[1] for row in self.left}
+        vessels = "", *(cup.id for cup in cups)
+        return replace(self, left=tuple((one, typed.get(one, "")) for one in vessels))
+
     def weighed(self, view: View) -> Back:
         """Read what is left in each vessel; what is empty was not weighed."""
         told = ((cup, text) for cup, text in self.left if text.strip())
@@ -44,12 +50,12 @@ class LeftForm:
         return months, view.read("coldest_c", self.coldest) if self.coldest.strip() else None
 
 
-def left_typed(edit: Edit[LeftForm], name: str, text: str) -> None:
+def left_typed(edit: Edit[LeftForm], cups: tuple[Cup, ...], name: str, text: str) -> None:
     """Put what is typed of a vessel into the form, or how long all stood open."""
 
     def changed(now: LeftForm) -> LeftForm:
-        left = tuple((cup, text if cup == name else old) for cup, old in now.left)
-        return replace(now, left=left)
+        rows = now.with_vessels(cups).left
+        return replace(now, left=tuple((cup, text if cup == name else old) for cup, old in rows))
 
     if name == OFF:
         edit(lambda now: replace(now, off=text))
