@@ -18,7 +18,8 @@ from mobile.session.mix.cups import (
 )
 from mobile.session.mix.jars import all_paints, holds, jar_paint, left_g, with_jar
 from mobile.session.mix.leftovers import Back, dries, keep_leftover, weigh_back
-from mobile.session.mix.pot_again import correct_pot
+from mobile.session.mix.mishaps import wrong_can
+from mobile.session.mix.pot_again import add_to_pot, correct_pot
 from mobile.session.mix.pots import pots
 from mobile.session.mix.recipes import keep_mix
 from mobile.session.mix.ways import ways_of
@@ -320,5 +321,29 @@ def test_a_cup_that_is_no_more_is_not_weighed_back() -> None:
         await tap(screen, "keep")
         [back] = session.known.of(WeighedBack)
         assert (back.cup, back.net_g) == ("", 200.0)
+
+    asyncio.run(story())
+
+
+def test_a_correction_chosen_before_another_paint_came_in_can_be_gone_on_with() -> None:
+    async def story() -> None:
+        session, pot = await ember_done()
+        address = f"/mix/pots/{pot.id}/correct"
+        screen = OnPlace(session, MixPlace, address)
+        await tap(screen, "steps 0 1")
+        await session.drafts.flush()
+        await add_to_pot(session, pot, 24.0)
+        white = job.mix(session.known, "base").parts[0].paint
+        await wrong_can(session, now(session), white, 2.0)
+        await poured(session)
+        paints = [one.paint for one in again(session, pot).holds]
+        assert len(paints) == 4
+        screen = OnPlace(session, MixPlace, address)
+        await tap(screen, "steps 3 1")
+        await tap(screen, "mend")
+        portions = {one.paint: one.net_g for one in now(session).plan.portions}
+        held = {one.paint: one.net_g for one in again(session, pot).holds}
+        grown = {paint for paint, net_g in portions.items() if net_g > held[paint] + 0.05}
+        assert {paints[0], paints[3]} <= grown
 
     asyncio.run(story())

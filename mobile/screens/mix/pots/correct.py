@@ -1,12 +1,11 @@
 """Correct the colour: what a dried brush-out lacks, and the smallest addition that mends it."""
 
-from dataclasses import dataclass, replace
 from functools import partial
 
 import flet as ft
 
 from core.errors import Refused
-from core.mixing.correct import Correction, Lack
+from core.mixing.correct import Correction
 from core.mixing.least import least_part_g
 from mobile import theme as t
 from mobile.parts.boards import board
@@ -15,6 +14,7 @@ from mobile.parts.choice import segmented
 from mobile.parts.page import header, screen
 from mobile.parts.sheet import How
 from mobile.parts.tap import Action
+from mobile.screens.mix.pots.lack_form import DAY, LAMP, RIGHT, LackForm
 from mobile.session.address import HOW, go
 from mobile.session.forms import Edit, use_form
 from mobile.session.how import how_of, use_how
@@ -29,21 +29,7 @@ from mobile.words import advice, places
 from mobile.words import grams as in_grams
 from mobile.words import pot as words
 
-RIGHT = "0"
-DAY, LAMP = 0, 1
 LESS = 4  # the steps down, and none
-
-
-@dataclass(frozen=True, slots=True)
-class LackForm:
-    """What was chosen: a row a paint, its steps by day and under the lamp."""
-
-    steps: tuple[tuple[str, ...], ...] = ()
-
-    @property
-    def lacks(self) -> tuple[Lack, ...]:
-        """Read the steps."""
-        return tuple(Lack(int(row[DAY]), int(row[LAMP])) for row in self.steps)
 
 
 @ft.component
@@ -51,14 +37,14 @@ def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> 
     """Ask, paint by paint, what the brush-out lacks; the addition follows."""
     view, session = use_view(), use_session()
     paints = in_paints(known, pot.holds)
-    blank = LackForm(tuple((RIGHT, RIGHT) for _ in paints))
-    form, edit, _ = use_form(correct_form(pot), blank)
+    typed_form, edit, _ = use_form(correct_form(pot), LackForm())
+    form = typed_form.of_paints(len(paints))
     light, show = ft.use_state(DAY)
     made = reckoned(known, pot, form)
     use_how(how(known, pot, made, view) if how_up and made else None)
 
     async def mend() -> None:
-        verb = correct_pot(session, pot, edit.now.lacks)
+        verb = correct_pot(session, pot, edit.now.of_paints(len(paints)).lacks)
         await session.attempt(verb, then=lambda _: go(places.MIX, "weigh"))
 
     back = Action(places.BACK, lambda: go(places.MIX, "pots", pot.id), key="back")
@@ -98,13 +84,7 @@ def steps_of(name: str, cell: tuple[int, int], form: LackForm, edit: Edit[LackFo
     at, light = cell
 
     def choose(step: str) -> None:
-        def changed(now: LackForm) -> LackForm:
-            row = list(now.steps[at])
-            row[light] = step
-            steps = (*now.steps[:at], tuple(row), *now.steps[at + 1 :])
-            return replace(now, steps=steps)
-
-        edit(changed)
+        edit(lambda now: now.of_paints(len(form.steps)).chosen(at, light, step))
 
     chosen = form.steps[at][light]
     named = t.say(name, t.NAME, weight=t.MEDIUM)
