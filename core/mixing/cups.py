@@ -1,7 +1,9 @@
 """Cups of one pot, and what is left of it."""
 
 from core.errors import require
+from core.mixing.plan import DUST_G
 from core.mixing.portions import Portion, portions
+from core.mixing.scale import on_step_g, steps_count
 from core.paints.recipe import Part
 
 ADD_G = 0.01, 1e5
@@ -23,7 +25,7 @@ def cups_g(
 
     Returns
     -------
-        g, one a cup; together what is in the pot, to the step of the scale.
+        g, one a cup; together what is in the pot, to the step of the scale and never more.
 
     Source: method of largest remainders (Hamilton, 1792).
 
@@ -31,7 +33,10 @@ def cups_g(
     (2690.4, 2421.4, 2062.6, 1793.6)
     """
     parts = tuple(Part(str(number), share) for number, share in enumerate(cups_share))
-    return tuple(cup.net_g for cup in portions(parts, in_pot_g, scale_step_g))
+    count = steps_count(in_pot_g, scale_step_g)
+    if on_step_g(count, scale_step_g) > in_pot_g + DUST_G:
+        count -= 1  # what the scale can't show stays in the pot
+    return tuple(cup.net_g for cup in portions(parts, on_step_g(count, scale_step_g), scale_step_g))
 
 
 def more_of_it(contents: tuple[Portion, ...], add_g: float) -> tuple[Portion, ...]:

@@ -1,5 +1,7 @@
 """Cups, jars and what is left, where a reviewer found them wrong; most figures by hand."""
 
+from dataclasses import replace
+
 import pytest
 
 from core.mixing.portions import Portion
@@ -182,5 +184,20 @@ def test_a_cup_and_a_pot_that_was_added_to_go_into_one_jar() -> None:
         left = Back((("", 192.0), (cup.id, 100.0)))  # 132 + 60 in the pot, 100 in the cup
         jar = await keep_leftover(session, newest(session), left, None, None)
         assert jar.net_g == pytest.approx(292.0)
+
+    run(story())
+
+
+def test_cups_never_take_more_than_there_is() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        await session.keep(replace(session.known.settings, scale_step_g=1.0))
+        pot = await weigh(session, ember(session.known), 232.0)
+        await weigh_back(session, pot, Back((("", 99.6),)))
+        pot = newest(session)
+        split = cups.even(pot, 2)
+        assert [net_g for _, net_g in split] == [50.0, 49.0]
+        await cups.fill_cups(session, pot, split)
+        assert newest(session).left_g == pytest.approx(0.6)
 
     run(story())
