@@ -9,7 +9,7 @@ from core.errors import Refused
 from core.mixing.correct import Lack
 from mobile.screens.mix.place import MixPlace
 from mobile.session.known import Known
-from mobile.session.mix.begin import start_pot
+from mobile.session.mix.begin import start_planned, start_pot
 from mobile.session.mix.cups import (
     by_area,
     cups_of,
@@ -23,14 +23,18 @@ from mobile.session.mix.pot_again import add_to_pot, correct_pot
 from mobile.session.mix.pots import pots
 from mobile.session.mix.recipes import keep_mix
 from mobile.session.mix.ways import ways_of
+from mobile.session.mix.weigh_out import on_the_mark
 from mobile.session.mix.went import where_it_went
-from mobile.store.entries import Undone, WeighedBack
+from mobile.store.entries import CanWeighed, Poured, Undone, WeighedBack
+from mobile.store.records import Can
 from mobile.words.cups import FROZEN, PAST
 from tests.screens.done_pot import again, ember_done, poured
 from tests.screens.mix_place import keys, now
 from tests.screens.seen import OnPlace, has, tap, write
 from tests.screens.seen import words as said
 from tests.session import moth_cellar as job
+from tests.session.ember import STAMP
+from tests.session.ember import ember as at_ember
 
 
 def test_a_pot_is_split_by_people_or_by_area_and_weighed_back() -> None:
@@ -345,5 +349,21 @@ def test_a_correction_chosen_before_another_paint_came_in_can_be_gone_on_with() 
         held = {one.paint: one.net_g for one in again(session, pot).holds}
         grown = {paint for paint, net_g in portions.items() if net_g > held[paint] + 0.05}
         assert {paints[0], paints[3]} <= grown
+
+    asyncio.run(story())
+
+
+def test_undo_says_all_of_a_pour_that_came_from_two_cans() -> None:
+    async def story() -> None:
+        session = at_ember(
+            Can("can9", *STAMP, 9, "FO", 0.25, 56.6, "unopened"),
+            CanWeighed("w9", *STAMP, "can9", 76.6, 56.6, 20.0),
+            CanWeighed("w7b", *STAMP, "can7", 106.6, 56.6, 50.0),
+        )
+        await start_planned(session)
+        await on_the_mark(session, now(session))
+        await on_the_mark(session, now(session))
+        assert [pour.net_g for pour in session.known.of(Poured)][1:] == pytest.approx([50.0, 8.0])
+        assert "Undo 58.0 g" in said(OnPlace(session, MixPlace, "/mix/weigh"))
 
     asyncio.run(story())

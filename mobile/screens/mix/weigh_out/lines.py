@@ -106,5 +106,5 @@ def poured_from(one: FromCan, under: str = "", size: float = t.ZONE) -> ft.Contr
 
 def undo_words(pot: Pot) -> str:
     """Say what *Undo* takes back."""
-    pour = next((entry for entry in pot.last if isinstance(entry, Poured)), None)
-    return weigh_words.undo_pour(pour.net_g) if pour else places.UNDO
+    each_g = [entry.net_g for entry in pot.last if isinstance(entry, Poured)]  # one a can
+    return weigh_words.undo_pour(sum(each_g)) if each_g else places.UNDO
