@@ -5,8 +5,10 @@ from dataclasses import replace
 import pytest
 
 from core.mixing.portions import Portion
+from mobile.session.cans.can import can_gone
 from mobile.session.known import Known
 from mobile.session.mix import begin, cups, jars, to_weigh
+from mobile.session.mix.label import label_of
 from mobile.session.mix.leftovers import Back, keep_leftover, throw_away, weigh_back
 from mobile.session.mix.mishaps import wrong_can
 from mobile.session.mix.pot_again import add_to_pot
@@ -14,10 +16,13 @@ from mobile.session.mix.pots import pots
 from mobile.session.mix.weigh_out import give_up, keep_over, on_the_mark, stirred
 from mobile.session.mix.went import where_it_went
 from mobile.session.session import Declined, Session
-from mobile.store.entries import LeftoverKept
+from mobile.session.view import View
+from mobile.store.entries import CanWeighed, LeftoverKept
 from mobile.store.pot import Pot
-from mobile.store.records import Mix
+from mobile.store.records import Can, Mix
 from tests.session import moth_cellar as job
+from tests.session.ember import CAN_7, EMBER, STAMP
+from tests.session.ember import ember as at_ember
 from tests.session.weighing import now, run
 
 NAME = "ember wing"  # it needs 232 g: reference job
@@ -199,5 +204,37 @@ def test_cups_never_take_more_than_there_is() -> None:
         assert [net_g for _, net_g in split] == [50.0, 49.0]
         await cups.fill_cups(session, pot, split)
         assert newest(session).left_g == pytest.approx(0.6)
+
+    run(story())
+
+
+def lots_on(session: Session, pot: Pot, vessel: LeftoverKept | None = None) -> str:
+    lines = label_of(session.known, pot, vessel, View()).lines
+    return next((line for line in lines if line.startswith("lots ")), "")
+
+
+def test_a_label_has_the_lots_of_cans_and_jars_that_came_in_later() -> None:
+    async def story() -> None:
+        first = replace(CAN_7, lot="A1")
+        second = Can("can9", *STAMP, 9, "FO", 0.25, 56.6, "unopened", lot="B2")
+        weighed = (
+            CanWeighed("w7b", *STAMP, "can7", 116.6, 56.6, 60.0),
+            CanWeighed("w9", *STAMP, "can9", 257.7, 56.6, 201.1),
+        )
+        session = at_ember(first, second, *weighed)
+        pot = await weigh(session, EMBER, 232.0)  # 58 g of orange
+        jar = await in_a_jar(session, pot, 60.0)
+        await weigh_back(session, newest(session), Back((("", 172.0),)))
+        await add_to_pot(session, newest(session), 40.0)
+        while now(session).target:
+            await on_the_mark(session, now(session))
+        await stirred(session, now(session))
+        pot = newest(session)
+        assert lots_on(session, pot) == "lots A1, B2"
+        assert lots_on(session, pot, jar) == "lots A1"  # it was filled before
+        await can_gone(session, first)
+        mixed = jars.with_jar(session.known, EMBER, 120.0, jar)
+        assert mixed
+        assert lots_on(session, await weigh(session, mixed, 120.0)) == "lots B2, A1"
 
     run(story())

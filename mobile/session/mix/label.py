@@ -1,5 +1,7 @@
 """The label of a pot, a cup or a jar: what stands on it, and the address that its code opens."""
 
+from itertools import takewhile
+
 from mobile import clock
 from mobile.device import label as device_label
 from mobile.device.bridge import home
@@ -7,11 +9,14 @@ from mobile.device.label import Label
 from mobile.device.page import print_picture, save_file
 from mobile.session.chips import looks_of_pot
 from mobile.session.known import Known, found
+from mobile.session.mix.begin import lots_of
 from mobile.session.mix.cups import cups_of
+from mobile.session.mix.jars import jar_of
 from mobile.session.mix.leftovers import jars_of
+from mobile.session.mix.pots import pot_by
 from mobile.session.session import Session
 from mobile.session.view import View
-from mobile.store.entries import CupFilled, LeftoverKept
+from mobile.store.entries import CupFilled, LeftoverKept, Poured, StrayPoured
 from mobile.store.pot import Pot
 from mobile.words import label as words
 
@@ -38,10 +43,29 @@ def vessel_by(known: Known, pot: Pot, vessel_id: str) -> Vessel:
 def label_of(known: Known, pot: Pot, vessel: Vessel, view: View) -> Label:
     """Give what stands on a label: number, mix, date, grams, whose, who, lots."""
     number, own = _own(pot, vessel, view)
-    lots = tuple(dict.fromkeys(lot for lot in pot.started.lots if lot))
-    lines = (*own, words.by(pot.started.who), words.lots(lots))
+    lots = words.lots(lots_in(known, pot, vessel.id if vessel else ""))
+    lines = (*own, words.by(pot.started.who), lots)
     day, lamp, _ = looks_of_pot(known, pot)
     return Label(number, tuple(line for line in lines if line), address_of(pot), day, lamp)
+
+
+def lots_in(known: Known, pot: Pot, before: str = "") -> tuple[str, ...]:
+    """Give the lots of all that is in a pot: of its first cans, and of what was poured later.
+
+    Of a cup or a jar it is what was in before it was filled; a jar in the pot has lots of its own.
+    """
+    lots = list(pot.started.lots)
+    for entry in takewhile(lambda one: one.id != before, known.entries):
+        if isinstance(entry, Poured | StrayPoured) and entry.pot == pot.id:
+            lots += _lots_of_pour(known, entry)
+    return tuple(dict.fromkeys(lot for lot in lots if lot))
+
+
+def _lots_of_pour(known: Known, pour: Poured | StrayPoured) -> tuple[str, ...]:
+    jar = jar_of(known, pour.paint)
+    if jar and (pot := pot_by(known, jar.pot)):
+        return lots_in(known, pot, jar.id)
+    return lots_of(known, (pour.can,))
 
 
 def _own(pot: Pot, vessel: Vessel, view: View) -> tuple[str, tuple[str, ...]]:

@@ -20,6 +20,7 @@ from mobile.session.how import use_how
 from mobile.session.known import Known
 from mobile.session.mix.cup import volume_l
 from mobile.session.mix.cups import HAIR_G, in_pot_and_cups_g
+from mobile.session.mix.label import lots_in
 from mobile.session.mix.ways import ways_of
 from mobile.session.times import when
 from mobile.session.view import View, use_view
@@ -88,11 +89,10 @@ def in_all(known: Known, pot: Pot, view: View) -> ft.Control:
     """Say how much is in it still, and how it came out, beside the cup."""
     came, state = came_out(known, pot)
     color = t.CAUTION if state == "caution" else t.SOFT
-    lots = tuple(dict.fromkeys(lot for lot in pot.started.lots if lot))
     small = (
         when(pot.started.at_s, clock.now_s()),
         of_label.by(pot.started.who),
-        of_label.lots(lots),
+        of_label.lots(lots_in(known, pot)),
     )
     facts = ft.Column(
         [
