@@ -17,7 +17,7 @@ from mobile.session.mix.weigh_out import give_up, keep_over, on_the_mark, stirre
 from mobile.session.mix.went import where_it_went
 from mobile.session.session import Declined, Session
 from mobile.session.view import View
-from mobile.store.entries import CanWeighed, LeftoverKept
+from mobile.store.entries import CanWeighed, CoatFinished, LeftoverKept
 from mobile.store.pot import Pot
 from mobile.store.records import Can, Mix
 from tests.session import moth_cellar as job
@@ -236,5 +236,56 @@ def test_a_label_has_the_lots_of_cans_and_jars_that_came_in_later() -> None:
         mixed = jars.with_jar(session.known, EMBER, 120.0, jar)
         assert mixed
         assert lots_on(session, await weigh(session, mixed, 120.0)) == "lots B2, A1"
+
+    run(story())
+
+
+async def all_thrown_away(session: Session, pot: Pot) -> None:
+    await throw_away(session, pot, Back((("", pot.left_g),)))
+
+
+def test_paint_that_was_thrown_away_is_asked_for_again() -> None:
+    async def story() -> None:
+        session, pot = await whole_pot()
+        assert not to_weigh_g(session)
+        await all_thrown_away(session, pot)
+        assert to_weigh_g(session) == pytest.approx(232.0)
+
+    run(story())
+
+
+def test_a_rest_that_is_thrown_away_after_the_last_coat_is_not_asked_for_again() -> None:
+    async def story() -> None:
+        session, pot = await whole_pot()
+        await throw_away(session, pot, Back((("", 20.0),)))
+        assert to_weigh_g(session) == pytest.approx(20.0)
+        coats = to_weigh.coats_of_mix(session.known, ember(session.known))
+        assert coats
+        for coat in coats:
+            job_id = pot.started.job
+            done = CoatFinished(*session.stamp(), job_id, coat.place, coat.step, pot.at_s)
+            await session.keep(done)
+        assert not to_weigh_g(session)
+
+    run(story())
+
+
+def test_a_rest_of_grams_typed_by_hand_is_not_asked_for_again() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        await session.keep(replace(ember(session.known), planned_g=50.0))
+        pot = await weigh(session, ember(session.known), 50.0)
+        await throw_away(session, pot, Back((("", 10.0),)))
+        assert not to_weigh_g(session)
+
+    run(story())
+
+
+def test_a_spoilt_pot_of_grams_typed_by_hand_is_asked_for_again() -> None:
+    async def story() -> None:
+        session = await job.at_moth_cellar()
+        await session.keep(replace(ember(session.known), planned_g=50.0))
+        await all_thrown_away(session, await weigh(session, ember(session.known), 50.0))
+        assert to_weigh_g(session) == pytest.approx(50.0)
 
     run(story())

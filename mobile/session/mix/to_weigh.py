@@ -4,13 +4,16 @@ from dataclasses import dataclass
 from functools import lru_cache
 from math import floor
 
+from core.coats.places import ZONED, Coat
 from core.errors import Refused
 from core.mixing.loads import loads
+from mobile.session.coats.standing import job_coats, to_do
 from mobile.session.known import Known, found
 from mobile.session.mix.cans_hold import limiting
 from mobile.session.mix.jars import moved_g
 from mobile.session.mix.pots import pots, under_way
 from mobile.session.walls.amounts import Amount, amount_of, load_most_g
+from mobile.store.entries import ThrownAway
 from mobile.store.pot import Pot
 from mobile.store.records import Mix
 
@@ -38,9 +41,43 @@ def amount_or_none(known: Known, mix: Mix) -> Amount | None:
 
 
 def made_g(known: Known, mix: Mix) -> tuple[float, ...]:
-    """Give the grams of each finished pot of a mix, less what went on from its jars elsewhere."""
+    """Give the grams of each finished pot of a mix, less what went on from its jars elsewhere.
+
+    What was thrown away is not made, while a coat of it is still to come.
+    """
     own = (pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred")
-    return tuple(max(0.0, pot.made_g - moved_g(known, pot.id)) for pot in own)
+    waste_g = wasted_g(known) if coats_to_come(known, mix) else {}
+    lost = ((pot, moved_g(known, pot.id) + waste_g.get(pot.id, 0.0)) for pot in own)
+    return tuple(max(0.0, pot.made_g - lost_g) for pot, lost_g in lost)
+
+
+def wasted_g(known: Known) -> dict[str, float]:
+    """Give what was thrown away of each pot, by its id."""
+    out: dict[str, float] = {}
+    for entry in known.of(ThrownAway):
+        out[entry.pot] = out.get(entry.pot, 0.0) + entry.net_g
+    return out
+
+
+def coats_to_come(known: Known, mix: Mix) -> bool:
+    """Tell whether a mix has still to be painted; one that is planned for no place always has."""
+    own = coats_of_mix(known, mix)
+    return not own or not to_do(known).isdisjoint(own)
+
+
+def coats_of_mix(known: Known, mix: Mix) -> tuple[Coat, ...]:
+    """Give the coats of a mix: in its zones, or of its use on the walls that it goes on."""
+    zones = {zone.id for zone in known.job_zones if zone.mix == mix.id}
+    if mix.use in ZONED and zones:
+        return tuple(coat for coat in job_coats(known) if coat.place in zones)
+    steps = {step.id for step in (known.job.steps if known.job else ()) if step.use == mix.use}
+    return tuple(
+        coat
+        for coat in job_coats(known)
+        if coat.step in steps
+        and coat.place == coat.wall
+        and (not mix.walls or coat.wall in mix.walls)
+    )
 
 
 def next_load(known: Known, mix: Mix) -> Load | None:
@@ -50,7 +87,8 @@ def next_load(known: Known, mix: Mix) -> Load | None:
     """
     made = made_g(known, mix)
     if mix.planned_g is not None:
-        return None if made else Load(mix, mix.planned_g)
+        done = sum(made) > DONE_RATIO * mix.planned_g  # else all of it was thrown away
+        return None if done else Load(mix, mix.planned_g)
     amount = amount_or_none(known, mix)
     if amount is None or amount.loads is None or len(mix.parts) == 1:
         return None
