@@ -48,8 +48,8 @@ def weighed_back(net_g: float) -> str:
 def more_than_all(in_all_g: float, most_g: float) -> str:
     """Say that pot and cups together can't hold that much, and what to do."""
     return (
-        f"With what its other vessels hold that is {grams(in_all_g)}: at most {grams(most_g)} can"
-        " be left. If a cup was poured back, weigh that cup too."
+        f"That is {grams(in_all_g)} in pot and cups. Without its jars and its waste at most"
+        f" {grams(most_g)} can be left. If a cup was poured back, weigh that cup too."
     )
 
 
