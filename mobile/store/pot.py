@@ -90,6 +90,11 @@ class Pot:
         return 0.0 if self.ended == "tipped" else max(0.0, self.in_cup_g - self.drawn_g)
 
     @property
+    def tipped_g(self) -> float:
+        """What was in it as it was tipped out."""
+        return max(0.0, self.in_cup_g - self.drawn_g) if self.ended == "tipped" else 0.0
+
+    @property
     def went_in(self) -> tuple[Portion, ...]:
         """What went in, paint by paint, strays too: its composition."""
         return tuple(one for one in contents((*self.poured, *self.strays)) if one.net_g)

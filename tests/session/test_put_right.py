@@ -13,6 +13,7 @@ from mobile.session.mix.cups import fill_cups
 from mobile.session.mix.leftovers import Back
 from mobile.session.mix.pots import READING, RESTART, WRONG, pots
 from mobile.session.mix.ways import ways_of
+from mobile.session.mix.went import where_it_went
 from mobile.session.session import Declined, Session
 from mobile.store.entries import CanWeighed
 from mobile.store.pot import Pot
@@ -198,6 +199,10 @@ def test_cups_of_a_pot_that_was_tipped_out_can_be_weighed_back() -> None:
         assert tipped.ended == "tipped"
         assert {"left", "went", "label"} <= set(ways_of(session.known, tipped))
         assert "add" not in ways_of(session.known, tipped)
+        went = where_it_went(session.known, tipped)
+        assert went.in_cups_g == pytest.approx(160.0)
+        assert went.waste_g == pytest.approx(tipped.made_g - 160.0)
+        assert went.account.walls_g == pytest.approx(0.0, abs=0.05)
 
     run(story())
 

@@ -43,12 +43,21 @@ def amount_or_none(known: Known, mix: Mix) -> Amount | None:
 def made_g(known: Known, mix: Mix) -> tuple[float, ...]:
     """Give the grams of each finished pot of a mix, less what went on from its jars elsewhere.
 
-    What was thrown away is not made, while a coat of it is still to come.
+    What was thrown away is not made, while a coat of it is still to come. Of a pot that was tipped
+    out counts what had gone out of it before.
     """
-    own = (pot for pot in pots(known) if pot.started.mix == mix.id and pot.ended == "stirred")
+    own = ((pot, out_g(pot)) for pot in pots(known) if pot.started.mix == mix.id and pot.ended)
     waste_g = wasted_g(known) if coats_to_come(known, mix) else {}
-    lost = ((pot, moved_g(known, pot.id) + waste_g.get(pot.id, 0.0)) for pot in own)
-    return tuple(max(0.0, pot.made_g - lost_g) for pot, lost_g in lost)
+    return tuple(
+        max(0.0, went_g - moved_g(known, pot.id) - waste_g.get(pot.id, 0.0))
+        for pot, went_g in own
+        if went_g
+    )
+
+
+def out_g(pot: Pot) -> float:
+    """Give what was made of a pot that is over, or what had gone out as the rest was lost."""
+    return pot.made_g if pot.ended == "stirred" else pot.used_g
 
 
 def wasted_g(known: Known) -> dict[str, float]:

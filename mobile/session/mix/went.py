@@ -37,7 +37,8 @@ def where_it_went(known: Known, pot: Pot) -> WhereItWent:
     jars = jars_of(known, pot)
     in_jars_g = sum(left_g(known, jar) for jar in jars)
     moved_g = sum(jar.net_g for jar in jars) - in_jars_g
-    waste_g = sum(e.net_g for e in known.of(ThrownAway) if e.pot == pot.id)
+    thrown_g = sum(e.net_g for e in known.of(ThrownAway) if e.pot == pot.id)
+    waste_g = thrown_g + pot.tipped_g
     dried = tuple(
         dried_off(e.open_s, e.across_m, air_of(e)) for e in known.of(StoodOpen) if e.pot == pot.id
     )

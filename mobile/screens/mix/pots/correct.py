@@ -68,9 +68,10 @@ def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> 
         t.say(words.STEPS_NOTE, t.CAPTION, t.SOFT),
         t.say(words.TARE_FIRST, t.SMALL, t.SOFT),
     ]
-    text = in_grams.tenths(sum(one.net_g for one in as_poured(pot, made.adds))) if made else ""
+    adds = as_poured(pot, made.adds) if made else ()
+    text = in_grams.tenths(sum(one.net_g for one in adds)) if adds else ""
     return screen(
-        lines, [main_button(Action(words.add_grams(text), mend if made else None, key="mend"))]
+        lines, [main_button(Action(words.add_grams(text), mend if adds else None, key="mend"))]
     )
 
 
@@ -112,6 +113,8 @@ def said(known: Known, pot: Pot, form: LackForm, made: Correction | None) -> lis
         asked = any(step != RIGHT for row in form.steps for step in row)
         return [t.say(words.SAME_FOR_ALL if asked else words.NOTHING_ASKED, t.NAME, t.SOFT)]
     adds = tuple((paint_of(known, one.paint).name, one.net_g) for one in as_poured(pot, made.adds))
+    if not adds:
+        return [t.say(words.TOO_LITTLE_TO_ADD, t.NAME, t.SOFT)]
     lines = [words.add_these(adds), words.then_weighs(made.total_g)]
     least_g = least_part_g(pot.plan.scale_step_g)
     small = tuple(
