@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import lru_cache
 from typing import Any, Final
 
 from core.mixing.plan import TOTAL, Plan, Pour
@@ -26,6 +27,7 @@ from mobile.store.entries import (
 from mobile.store.pot import SPILL, SPILT, Pot
 
 
+@lru_cache(maxsize=512)  # a change is of one pot; the others are as they were
 def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
     """Put a pot together from its own entries, in the order in which they were written."""
     step_g, bands = started.scale_step_g, started.parts_band_ratio
