@@ -8,35 +8,8 @@ from core.mixing.portions import Portion
 from core.mixing.pot import contents
 from core.mixing.stray import UNSEEN_RATIO
 from core.mixing.weigh_out import OverPour, Target, next_pour, over
-from mobile.store.entries import (
-    AimChanged,
-    CupFilled,
-    Entry,
-    KeptOver,
-    MadeMore,
-    PotStarted,
-    Poured,
-    ScaleRestarted,
-    Spilt,
-    Stirred,
-    StrayPoured,
-    TippedOut,
-    WeighedBack,
-)
+from mobile.store.entries import AimChanged, Entry, PotStarted
 
-OfAPot = (
-    Poured
-    | MadeMore
-    | KeptOver
-    | ScaleRestarted
-    | StrayPoured
-    | Spilt
-    | AimChanged
-    | CupFilled
-    | WeighedBack
-    | Stirred
-    | TippedOut
-)
 SPILT, SPILL = "spilt", "spill"
 
 

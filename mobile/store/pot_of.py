@@ -26,6 +26,20 @@ from mobile.store.entries import (
 )
 from mobile.store.pot import SPILL, SPILT, Pot
 
+OfAPot = (
+    Poured
+    | MadeMore
+    | KeptOver
+    | ScaleRestarted
+    | StrayPoured
+    | Spilt
+    | AimChanged
+    | CupFilled
+    | WeighedBack
+    | Stirred
+    | TippedOut
+)
+
 
 @lru_cache(maxsize=512)  # a change is of one pot; the others are as they were
 def pot_of(started: PotStarted, entries: tuple[Entry, ...]) -> Pot:
@@ -85,8 +99,10 @@ def _aim_changed(pot: Pot, entry: AimChanged) -> Pot:
     now = replace(now, used_g=pot.used_g + pot.in_cup_g - now.in_cup_g)
     plan = replace(now.plan, portions=entry.portions, factor_ratio=1.0, offset_g=offset_g)
     plan = replace(plan, parts_band_ratio=entry.parts_band_ratio)
-    fates = pot.fates if entry.why == SPILT else (*pot.fates, entry.why)
-    return replace(now, plan=plan, cans=entry.cans, kept_at=(), ended="", fates=fates)
+    now = replace(now, plan=plan, cans=entry.cans, ended="")
+    if entry.why == SPILT:  # all of it is as much smaller: what was kept over stays kept
+        return now
+    return replace(now, kept_at=(), fates=(*pot.fates, entry.why))
 
 
 def _spilt(pot: Pot, entry: Spilt) -> Pot:

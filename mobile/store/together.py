@@ -17,8 +17,8 @@ from core.mixing.plan import NET_G, targets_g
 from core.mixing.weigh_out import next_pour
 from mobile.store import entries as e
 from mobile.store.errors import Astray, Senseless
-from mobile.store.pot import OfAPot, Pot
-from mobile.store.pot_of import pot_of
+from mobile.store.pot import Pot
+from mobile.store.pot_of import OfAPot, pot_of
 from mobile.store.records import Can, Job, Mix, Paint, Record, Wall, Zone
 from mobile.store.sense import name_of
 

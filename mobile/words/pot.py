@@ -21,7 +21,7 @@ STEPS = (
 )
 STEPS_NOTE = "A step each way is 5, 12 or 25 % of the part; where both lights ask, their mean."
 NOTHING_ASKED = "Nothing asked yet."
-TOO_LITTLE_TO_ADD = "That is no more than a step of this scale: too little to weigh."
+TOO_LITTLE_TO_ADD = "Too little for this scale to weigh."
 SAME_FOR_ALL = "All alike changes nothing: say which lacks most."
 
 

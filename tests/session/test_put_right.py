@@ -227,7 +227,7 @@ def test_a_correction_below_a_step_of_the_scale_is_declined_and_changes_nothing(
         session = ember()
         pot = await down_to(session, await made(session), 10.0)
         before = recipe(session)
-        with pytest.raises(Declined, match="too little to weigh"):
+        with pytest.raises(Declined, match="Too little"):
             await pot_again.correct_pot(session, pot, (Lack(day_count=1), Lack(), Lack()))
         assert recipe(session) == before
         assert pots(session.known)[-1].ended == "stirred"

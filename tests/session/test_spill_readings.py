@@ -94,3 +94,39 @@ def test_a_scale_that_began_at_zero_with_the_cup_on_it_does_so_too() -> None:
         assert reads(session) == ("CM", 154.7)
 
     run(story())
+
+
+def test_what_was_kept_over_stays_kept_in_a_smaller_pot() -> None:
+    async def story() -> None:
+        session = ember()
+        await begin.start_planned(session)
+        await weigh_out.scale_reads(session, now(session), 25.0)  # 19.3 g were wanted
+        await weigh_out.keep_over(session, now(session), "FY")
+        await weigh_out.on_the_mark(session, now(session))
+        await mishaps.make_smaller(session, now(session), 41.5)
+        assert now(session).over is None
+        target = now(session).target
+        assert target is not None
+        assert target.paint == "CM"
+
+    run(story())
+
+
+@pytest.mark.parametrize(
+    ("at", "asks"),
+    [
+        ("spilt", words.CUP_BACK),
+        ("wrong", words.WHICH),
+        ("scale", weigh_words.PUT_BACK),
+    ],
+)
+def test_a_mishap_can_be_told_when_all_is_in(at: str, asks: str) -> None:
+    async def story() -> None:
+        session = ember()
+        await begin.start_planned(session)
+        while now(session).target:
+            await weigh_out.on_the_mark(session, now(session))
+        assert words.SPILT in said(on_mix(session, "weigh"))
+        assert asks in said(on_mix(session, f"weigh/{at}"))
+
+    run(story())

@@ -9,8 +9,7 @@ from mobile.store.entries import CoatFinished, LeftoverKept, PotStarted
 from mobile.store.errors import Damaged
 from mobile.store.library import Library
 from mobile.store.migrations import Document, bucket, schema_of, whole_job
-from mobile.store.pot import OfAPot
-from mobile.store.pot_of import pot_of
+from mobile.store.pot_of import OfAPot, pot_of
 from mobile.store.records import Can, Job, Mix, Settings
 from tests.store import made
 from tests.store.test_migrations import door_with

@@ -15,8 +15,7 @@ from mobile.store.entries import (
     StrayPoured,
     WeighedBack,
 )
-from mobile.store.pot import OfAPot
-from mobile.store.pot_of import pot_of
+from mobile.store.pot_of import OfAPot, pot_of
 
 PAINTS = "yellow", "orange", "medium"
 JOBS = 1000

@@ -60,7 +60,7 @@ def taken_from(known: Known, paint: str, first: str, net_g: float) -> tuple[tupl
     now = [one for one in cans_now(known) if one.can.id == first]  # none if it is gone
     cans = [one for one in cans_now(known) if one.can.paint == paint and one.can.id != first]
     order = [*now, *sorted(cans, key=lambda one: one.balance.should_be_g or 0.0)]
-    if not order:
+    if not (first and order):  # nobody said which can, or there is none any more
         return ((first, net_g),)
     out: list[tuple[str, float]] = []
     for at, one in enumerate(order):

@@ -12,8 +12,7 @@ from core.paints.recipe import Part, shares
 from mobile.session.known import Known, found
 from mobile.session.mix.pots import pot_by
 from mobile.store.entries import LeftoverKept, PotStarted, Poured
-from mobile.store.pot import OfAPot
-from mobile.store.pot_of import pot_of
+from mobile.store.pot_of import OfAPot, pot_of
 from mobile.store.records import Mix, Paint
 from mobile.words import cups as words
 

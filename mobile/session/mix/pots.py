@@ -5,8 +5,8 @@ from functools import lru_cache
 from core.mixing.plan import band_of_g
 from mobile.session.known import Known
 from mobile.store.entries import Entry, PotStarted, Poured, TippedOut
-from mobile.store.pot import OfAPot, Pot
-from mobile.store.pot_of import pot_of
+from mobile.store.pot import Pot
+from mobile.store.pot_of import OfAPot, pot_of
 
 READING, RESTART = "weigh", "weigh/scale"  # drafts: what is typed of a reading
 WRONG, OVER = "weigh/wrong", "weigh/spilt"  # drafts: what the scale read then

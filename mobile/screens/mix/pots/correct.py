@@ -70,9 +70,9 @@ def Correct(known: Known, pot: Pot, how_up: bool, *, key: str | None = None) -> 
     ]
     adds = as_poured(pot, made.adds) if made else ()
     text = in_grams.tenths(sum(one.net_g for one in adds)) if adds else ""
-    return screen(
-        lines, [main_button(Action(words.add_grams(text), mend if adds else None, key="mend"))]
-    )
+    why = words.TOO_LITTLE_TO_ADD if made and not adds else ""
+    action = Action(words.add_grams(text), mend if adds else None, why, "mend")
+    return screen(lines, [main_button(action)])
 
 
 def go_how(pot: Pot) -> None:
@@ -114,7 +114,7 @@ def said(known: Known, pot: Pot, form: LackForm, made: Correction | None) -> lis
         return [t.say(words.SAME_FOR_ALL if asked else words.NOTHING_ASKED, t.NAME, t.SOFT)]
     adds = tuple((paint_of(known, one.paint).name, one.net_g) for one in as_poured(pot, made.adds))
     if not adds:
-        return [t.say(words.TOO_LITTLE_TO_ADD, t.NAME, t.SOFT)]
+        return []  # the button says why
     lines = [words.add_these(adds), words.then_weighs(made.total_g)]
     least_g = least_part_g(pot.plan.scale_step_g)
     small = tuple(
